@@ -138,8 +138,7 @@ public final class SampleBook {
 
   /** The sealer, by the millilitre. */
   public static Material sealer() {
-    return material(
-        "sealer", "water-based sealer", "coating", "ml", pack("946", "29.0"), "500", 4);
+    return material("sealer", "water-based sealer", "coating", "ml", pack("946", "29.0"), "500", 4);
   }
 
   /** The box, by the piece. */
