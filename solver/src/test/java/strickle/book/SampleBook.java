@@ -15,7 +15,8 @@ import org.joda.money.CurrencyUnit;
 /**
  * The example studio book, built in Java, for the tests of every package. The studio is invented.
  * {@link #example()} is the whole book; every record in it has a method of its own; the {@code
- * with…} methods give the same book with one collection replaced.
+ * with…} methods give the same book with one collection replaced. To replace several that refer to
+ * each other, use a {@link Draft}.
  */
 public final class SampleBook {
 
@@ -295,206 +296,62 @@ public final class SampleBook {
   }
 
   /** The book with another studio. */
-  public static Book withStudio(Book b, Studio studio) {
-    return new Book(
-        studio,
-        b.people(),
-        b.stations(),
-        b.forms(),
-        b.moulds(),
-        b.materials(),
-        b.mixes(),
-        b.pieces(),
-        b.orders(),
-        b.channels(),
-        b.fairs(),
-        b.pins());
+  public static Book withStudio(Book book, Studio studio) {
+    return Draft.of(book).studio(studio).book();
   }
 
   /** The book with these people and no others. */
-  public static Book withPeople(Book b, Person... people) {
-    return new Book(
-        b.studio(),
-        List.of(people),
-        b.stations(),
-        b.forms(),
-        b.moulds(),
-        b.materials(),
-        b.mixes(),
-        b.pieces(),
-        b.orders(),
-        b.channels(),
-        b.fairs(),
-        b.pins());
+  public static Book withPeople(Book book, Person... people) {
+    return Draft.of(book).people(people).book();
   }
 
   /** The book with these stations and no others. */
-  public static Book withStations(Book b, Station... stations) {
-    return new Book(
-        b.studio(),
-        b.people(),
-        List.of(stations),
-        b.forms(),
-        b.moulds(),
-        b.materials(),
-        b.mixes(),
-        b.pieces(),
-        b.orders(),
-        b.channels(),
-        b.fairs(),
-        b.pins());
+  public static Book withStations(Book book, Station... stations) {
+    return Draft.of(book).stations(stations).book();
   }
 
   /** The book with these forms and no others. */
-  public static Book withForms(Book b, Form... forms) {
-    return new Book(
-        b.studio(),
-        b.people(),
-        b.stations(),
-        List.of(forms),
-        b.moulds(),
-        b.materials(),
-        b.mixes(),
-        b.pieces(),
-        b.orders(),
-        b.channels(),
-        b.fairs(),
-        b.pins());
+  public static Book withForms(Book book, Form... forms) {
+    return Draft.of(book).forms(forms).book();
   }
 
   /** The book with these moulds and no others. */
-  public static Book withMoulds(Book b, Mould... moulds) {
-    return new Book(
-        b.studio(),
-        b.people(),
-        b.stations(),
-        b.forms(),
-        List.of(moulds),
-        b.materials(),
-        b.mixes(),
-        b.pieces(),
-        b.orders(),
-        b.channels(),
-        b.fairs(),
-        b.pins());
+  public static Book withMoulds(Book book, Mould... moulds) {
+    return Draft.of(book).moulds(moulds).book();
   }
 
   /** The book with these materials and no others. */
-  public static Book withMaterials(Book b, Material... materials) {
-    return new Book(
-        b.studio(),
-        b.people(),
-        b.stations(),
-        b.forms(),
-        b.moulds(),
-        List.of(materials),
-        b.mixes(),
-        b.pieces(),
-        b.orders(),
-        b.channels(),
-        b.fairs(),
-        b.pins());
+  public static Book withMaterials(Book book, Material... materials) {
+    return Draft.of(book).materials(materials).book();
   }
 
   /** The book with these mixes and no others. */
-  public static Book withMixes(Book b, Mix... mixes) {
-    return new Book(
-        b.studio(),
-        b.people(),
-        b.stations(),
-        b.forms(),
-        b.moulds(),
-        b.materials(),
-        List.of(mixes),
-        b.pieces(),
-        b.orders(),
-        b.channels(),
-        b.fairs(),
-        b.pins());
+  public static Book withMixes(Book book, Mix... mixes) {
+    return Draft.of(book).mixes(mixes).book();
   }
 
   /** The book with these pieces and no others. */
-  public static Book withPieces(Book b, Piece... pieces) {
-    return new Book(
-        b.studio(),
-        b.people(),
-        b.stations(),
-        b.forms(),
-        b.moulds(),
-        b.materials(),
-        b.mixes(),
-        List.of(pieces),
-        b.orders(),
-        b.channels(),
-        b.fairs(),
-        b.pins());
+  public static Book withPieces(Book book, Piece... pieces) {
+    return Draft.of(book).pieces(pieces).book();
   }
 
   /** The book with these orders and no others. */
-  public static Book withOrders(Book b, Order... orders) {
-    return new Book(
-        b.studio(),
-        b.people(),
-        b.stations(),
-        b.forms(),
-        b.moulds(),
-        b.materials(),
-        b.mixes(),
-        b.pieces(),
-        List.of(orders),
-        b.channels(),
-        b.fairs(),
-        b.pins());
+  public static Book withOrders(Book book, Order... orders) {
+    return Draft.of(book).orders(orders).book();
   }
 
   /** The book with these channels and no others. */
-  public static Book withChannels(Book b, Channel... channels) {
-    return new Book(
-        b.studio(),
-        b.people(),
-        b.stations(),
-        b.forms(),
-        b.moulds(),
-        b.materials(),
-        b.mixes(),
-        b.pieces(),
-        b.orders(),
-        List.of(channels),
-        b.fairs(),
-        b.pins());
+  public static Book withChannels(Book book, Channel... channels) {
+    return Draft.of(book).channels(channels).book();
   }
 
   /** The book with these fairs and no others. */
-  public static Book withFairs(Book b, Fair... fairs) {
-    return new Book(
-        b.studio(),
-        b.people(),
-        b.stations(),
-        b.forms(),
-        b.moulds(),
-        b.materials(),
-        b.mixes(),
-        b.pieces(),
-        b.orders(),
-        b.channels(),
-        List.of(fairs),
-        b.pins());
+  public static Book withFairs(Book book, Fair... fairs) {
+    return Draft.of(book).fairs(fairs).book();
   }
 
   /** The book with these pins and no others. */
-  public static Book withPins(Book b, Pin... pins) {
-    return new Book(
-        b.studio(),
-        b.people(),
-        b.stations(),
-        b.forms(),
-        b.moulds(),
-        b.materials(),
-        b.mixes(),
-        b.pieces(),
-        b.orders(),
-        b.channels(),
-        b.fairs(),
-        List.of(pins));
+  public static Book withPins(Book book, Pin... pins) {
+    return Draft.of(book).pins(pins).book();
   }
 }
