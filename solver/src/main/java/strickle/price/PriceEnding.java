@@ -1,0 +1,35 @@
+package strickle.price;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import org.joda.money.CurrencyUnit;
+
+/**
+ * The maker's price ending: what every suggested price ends in.
+ *
+ * @param ending 0 or more and under 1, with no more digits than the currency has
+ * @param currency says how many digits a price has
+ */
+record PriceEnding(BigDecimal ending, CurrencyUnit currency) {
+
+  /**
+   * Decimals of a price that carry meaning. Masses come from binary arithmetic good to some fifteen
+   * digits: without this a price of exactly 44 could arrive as 44.00000000000001 and cost the buyer
+   * a unit more.
+   */
+  private static final int MEANT = 9;
+
+  /**
+   * The smallest price with this ending that is not below the one given: 43.9345 becomes 44.00 with
+   * the ending 0, 43.99 with 0.99, 44.50 with 0.50. Only that ending is used: with 0.50 no price
+   * ends in .00.
+   *
+   * @param price 0 or more; looked at to nine decimals (halves up)
+   * @return with as many decimals as the currency has
+   */
+  BigDecimal upFrom(BigDecimal price) {
+    BigDecimal meant = price.setScale(MEANT, RoundingMode.HALF_UP);
+    BigDecimal whole = meant.subtract(ending).setScale(0, RoundingMode.CEILING);
+    return whole.add(ending).setScale(Math.max(0, currency.getDecimalPlaces()));
+  }
+}

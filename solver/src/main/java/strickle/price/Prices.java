@@ -1,0 +1,35 @@
+package strickle.price;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Objects;
+import org.joda.money.BigMoney;
+import org.joda.money.CurrencyUnit;
+
+/**
+ * The prices file of format strickle-prices/1: what every piece costs and what to ask. The currency
+ * stands once for all amounts in it.
+ *
+ * @param currency of every amount
+ * @param basis where the minutes come from
+ * @param pieces in the order of the book
+ */
+public record Prices(CurrencyUnit currency, PriceBasis basis, List<PiecePrices> pieces) {
+
+  /** Refuses a missing part. */
+  public Prices {
+    Objects.requireNonNull(currency, "currency");
+    Objects.requireNonNull(basis, "basis");
+    pieces = List.copyOf(pieces);
+  }
+
+  /**
+   * An amount of these prices as money, with all its decimals: going to the currency's own digits
+   * takes a rounding that the caller names.
+   *
+   * @param amount any amount found in these prices
+   */
+  public BigMoney money(BigDecimal amount) {
+    return BigMoney.of(currency, amount);
+  }
+}
