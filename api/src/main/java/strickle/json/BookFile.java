@@ -1,0 +1,76 @@
+package strickle.json;
+
+import java.nio.file.Path;
+import java.util.Optional;
+import strickle.book.Book;
+
+/**
+ * Reads and writes studio books ({@code strickle-book/1}).
+ *
+ * <p>What is wrong comes as one {@link strickle.book.Faulty} with every fault: its JSON path (RFC
+ * 9535) such as {@code $.moulds[0].volumeMl}, what was found there and what would be right. What is
+ * wrong with the file as a whole stands at {@code $}, with line and column where there are any.
+ */
+public final class BookFile {
+
+  private static final FileFormat FORMAT = new FileFormat("strickle-book/1", "a studio book");
+
+  private BookFile() {}
+
+  /**
+   * Reads a book; meshes are looked for in its folder.
+   *
+   * @param file the file, at most 8 MB of UTF-8
+   * @throws strickle.book.Faulty when it is missing, a folder, too large, cannot be read, or is
+   *     faulty itself
+   */
+  public static Book read(Path file) {
+    byte[] json =
+        Findings.within(
+            JsonPath.ROOT,
+            () -> FileBytes.read(file, Limits.FILE_BYTES, "the path of a studio book"));
+    return parse(json, file.toAbsolutePath().resolveSibling(""));
+  }
+
+  /**
+   * Makes a book of the bytes of a file.
+   *
+   * @param json at most 8 MB of UTF-8
+   * @param folderForMeshes where the files that moulds name as their mesh lie
+   * @throws strickle.book.Faulty when anything is wrong with it
+   */
+  public static Book parse(byte[] json, Path folderForMeshes) {
+    String text =
+        Findings.within(
+            JsonPath.ROOT,
+            () -> {
+              FileBytes.checkSize(json.length, Limits.FILE_BYTES);
+              return Utf8.text(json);
+            });
+    return parse(text, folderForMeshes);
+  }
+
+  /**
+   * Makes a book of a text.
+   *
+   * @param json the text of a file
+   * @param folderForMeshes where the files that moulds name as their mesh lie
+   * @throws strickle.book.Faulty when anything is wrong with it
+   */
+  public static Book parse(String json, Path folderForMeshes) {
+    Findings findings = new Findings();
+    RecordReader<Book> reader = new Readers(folderForMeshes).record(Book.class);
+    Optional<Book> book =
+        findings.attempt(JsonPath.ROOT, () -> reader.read(FORMAT.body(json, findings)));
+    findings.settle();
+    return book.orElseThrow();
+  }
+
+  /**
+   * Writes a book so that reading it again gives an equal one: UTF-8, fields in a fixed order,
+   * nothing for what is not there.
+   */
+  public static String write(Book book) {
+    return FORMAT.text(RecordWriter.object(book));
+  }
+}

@@ -1,0 +1,67 @@
+package strickle.json;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import strickle.book.Fault;
+import strickle.book.Faulty;
+
+/** Collects faults, so that one does not keep the others from being told. */
+final class Findings {
+
+  private final List<Fault> faults = new ArrayList<>();
+
+  /** A refusal with one fault at the value itself. */
+  static Faulty refusal(String found, String right) {
+    return new Faulty(List.of(new Fault("", found, right)));
+  }
+
+  /** Notes one fault. */
+  void add(Fault fault) {
+    faults.add(fault);
+  }
+
+  /**
+   * Does a part of the work; its faults are noted with {@code outer} put before their paths.
+   *
+   * @return what came of it; nothing when it was faulty
+   */
+  <T> Optional<T> attempt(String outer, Supplier<? extends T> part) {
+    try {
+      return Optional.of(part.get());
+    } catch (Faulty faulty) {
+      faulty.faults().forEach(fault -> add(placed(fault, outer)));
+      return Optional.empty();
+    }
+  }
+
+  /** Does a part of the work; its faults come out with {@code outer} put before their paths. */
+  static <T> T within(String outer, Supplier<? extends T> part) {
+    Findings findings = new Findings();
+    Optional<T> result = findings.attempt(outer, part);
+    findings.settle();
+    return result.orElseThrow();
+  }
+
+  /** Whether so many faults are there that looking for more helps nobody. */
+  boolean full() {
+    return faults.size() >= Limits.FAULTS;
+  }
+
+  /** Ends the work: throws all faults together if there are any. */
+  void settle() {
+    if (faults.isEmpty()) {
+      return;
+    }
+    if (faults.size() > Limits.FAULTS) {
+      faults.subList(Limits.FAULTS, faults.size()).clear();
+    }
+    throw new Faulty(faults);
+  }
+
+  // A book's own faults already begin at the root.
+  private static Fault placed(Fault fault, String outer) {
+    return fault.path().startsWith(JsonPath.ROOT) ? fault : fault.under(outer);
+  }
+}
