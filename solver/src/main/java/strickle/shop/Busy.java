@@ -1,0 +1,94 @@
+package strickle.shop;
+
+import java.util.Arrays;
+
+/**
+ * What one worker is busy with, in working minutes: sorted blocks, touching ones joined, so that a
+ * packed week is a few numbers.
+ */
+final class Busy {
+
+  private int[] from = new int[16];
+  private int[] to = new int[16];
+  private int blocks;
+
+  void clear() {
+    blocks = 0;
+  }
+
+  /** The first working minute at or after {@code earliest} from which {@code minutes} are free. */
+  int firstFree(int earliest, int minutes) {
+    int start = earliest;
+    for (int i = firstEndingAfter(earliest); i < blocks && from[i] < start + minutes; i++) {
+      start = to[i];
+    }
+    return start;
+  }
+
+  /** Takes {@code [start, end)}, which must be free. */
+  void take(int start, int end) {
+    int i = firstEndingAfter(start);
+    boolean joinsBefore = i > 0 && to[i - 1] == start;
+    boolean joinsAfter = i < blocks && from[i] == end;
+    if (joinsBefore && joinsAfter) {
+      to[i - 1] = to[i];
+      close(i);
+    } else if (joinsBefore) {
+      to[i - 1] = end;
+    } else if (joinsAfter) {
+      from[i] = start;
+    } else {
+      open(i, start, end);
+    }
+  }
+
+  /** Gives {@code [start, end)} back, which must have been taken. */
+  void give(int start, int end) {
+    int i = firstEndingAfter(start);
+    boolean restBefore = from[i] < start;
+    boolean restAfter = to[i] > end;
+    if (restBefore && restAfter) {
+      open(i, from[i], start);
+      from[i + 1] = end;
+    } else if (restBefore) {
+      to[i] = start;
+    } else if (restAfter) {
+      from[i] = end;
+    } else {
+      close(i);
+    }
+  }
+
+  /** The first block that ends after {@code at}; blocks are mostly asked for near the end. */
+  private int firstEndingAfter(int at) {
+    int low = 0;
+    int high = blocks;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (to[middle] <= at) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+
+  private void open(int index, int start, int end) {
+    if (blocks == from.length) {
+      from = Arrays.copyOf(from, blocks * 2);
+      to = Arrays.copyOf(to, blocks * 2);
+    }
+    System.arraycopy(from, index, from, index + 1, blocks - index);
+    System.arraycopy(to, index, to, index + 1, blocks - index);
+    from[index] = start;
+    to[index] = end;
+    blocks++;
+  }
+
+  private void close(int index) {
+    blocks--;
+    System.arraycopy(from, index + 1, from, index, blocks - index);
+    System.arraycopy(to, index + 1, to, index, blocks - index);
+  }
+}

@@ -1,0 +1,121 @@
+package strickle.shop;
+
+import java.util.Arrays;
+
+/**
+ * When one worker may work: opening windows on the minute line, and the same windows pushed
+ * together into working minutes, on which a task that may pause is one unbroken stretch.
+ */
+public final class Calendar {
+
+  private final int[] opens;
+  private final int[] closes;
+  private final int[] workedBefore;
+
+  private Calendar(int[] opens, int[] closes) {
+    this.opens = opens;
+    this.closes = closes;
+    this.workedBefore = new int[opens.length + 1];
+    for (int i = 0; i < opens.length; i++) {
+      workedBefore[i + 1] = workedBefore[i] + closes[i] - opens[i];
+    }
+  }
+
+  /**
+   * A calendar of the windows given.
+   *
+   * @param opens start of each window, minutes from the start of planning, 0 or more, ascending
+   * @param closes end of each window, exclusive, after its start, at most the next window's start
+   * @throws IllegalArgumentException when the windows are empty, overlap or are out of order
+   */
+  public static Calendar of(int[] opens, int[] closes) {
+    if (opens.length != closes.length) {
+      throw new IllegalArgumentException(
+          "as many closes as opens, not " + closes.length + " and " + opens.length);
+    }
+    int last = 0;
+    for (int i = 0; i < opens.length; i++) {
+      if (opens[i] < last || closes[i] <= opens[i]) {
+        throw new IllegalArgumentException(
+            "window " + i + " is " + opens[i] + " to " + closes[i] + " after one ending " + last);
+      }
+      last = closes[i];
+    }
+    return new Calendar(opens.clone(), closes.clone());
+  }
+
+  /** A calendar that never closes before the minute given. */
+  public static Calendar always(int until) {
+    return of(new int[] {0}, new int[] {until});
+  }
+
+  /** All working minutes there are. */
+  public int workingMinutes() {
+    return workedBefore[opens.length];
+  }
+
+  /** Working minutes that lie before the minute {@code at}. */
+  public int worked(int at) {
+    int window = windowAt(opens, at);
+    if (window < 0) {
+      return 0;
+    }
+    return workedBefore[window] + Math.min(at, closes[window]) - opens[window];
+  }
+
+  /** The minute at which the working minute {@code worked} begins; it must exist. */
+  public int startOf(int worked) {
+    int window = windowOf(worked);
+    return opens[window] + worked - workedBefore[window];
+  }
+
+  /** The minute at which a stretch ends that has used up {@code worked} working minutes, 1 or more. */
+  public int endOf(int worked) {
+    return startOf(worked - 1) + 1;
+  }
+
+  /** The index of the window that holds the working minute {@code worked}. */
+  int windowOf(int worked) {
+    return windowAt(workedBefore, worked);
+  }
+
+  /** Working minutes before the window of that index opens. */
+  int workedBefore(int window) {
+    return workedBefore[window];
+  }
+
+  /** How many windows there are. */
+  public int windows() {
+    return opens.length;
+  }
+
+  /** The minute window {@code index} opens. */
+  public int opens(int index) {
+    return opens[index];
+  }
+
+  /** The minute window {@code index} closes. */
+  public int closes(int index) {
+    return closes[index];
+  }
+
+  /** The last index whose value is at most {@code at}, or -1. */
+  private static int windowAt(int[] ascending, int at) {
+    int low = 0;
+    int high = ascending.length - 1;
+    while (low <= high) {
+      int middle = (low + high) >>> 1;
+      if (ascending[middle] <= at) {
+        low = middle + 1;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return high;
+  }
+
+  @Override
+  public String toString() {
+    return "Calendar" + Arrays.toString(opens) + Arrays.toString(closes);
+  }
+}

@@ -1,0 +1,62 @@
+package strickle.shop;
+
+import java.util.Arrays;
+
+/**
+ * The claims of a shop: what the list to be searched is made of. Each job has one claim for each
+ * part of its chain that may be placed by itself; besides there are breaks, which stand for nothing
+ * but keep their neighbours from sharing a lot.
+ */
+final class Claims {
+
+  /** Marks a break in {@link #job}. */
+  static final int BREAK = -1;
+
+  /** One break for so many jobs is plenty: most plans want their lots full. */
+  private static final int JOBS_PER_BREAK = 3;
+
+  final int[] job;
+  final int[] segment;
+  final int jobClaims;
+
+  Claims(Tables tables, boolean[] settled) {
+    int count = 0;
+    for (int one = 0; one < tables.jobs; one++) {
+      count += tables.segments[tables.jobKind[one]] - (settled[one] ? 1 : 0);
+    }
+    int breaks = shares(tables) ? (tables.jobs + JOBS_PER_BREAK - 1) / JOBS_PER_BREAK : 0;
+    jobClaims = count;
+    job = new int[count + breaks];
+    segment = new int[count + breaks];
+    int next = 0;
+    for (int one = 0; one < tables.jobs; one++) {
+      for (int part = settled[one] ? 1 : 0; part < tables.segments[tables.jobKind[one]]; part++) {
+        job[next] = one;
+        segment[next] = part;
+        next++;
+      }
+    }
+    Arrays.fill(job, count, count + breaks, BREAK);
+  }
+
+  /** How many claims there are, breaks included. */
+  int count() {
+    return job.length;
+  }
+
+  /** Whether any two jobs could ever share a lot. */
+  private static boolean shares(Tables tables) {
+    for (int kind = 0; kind < tables.kinds; kind++) {
+      long[] limits = tables.limits[tables.family[kind]];
+      long[] amounts = tables.amounts[kind];
+      boolean room = tables.jobs > 1;
+      for (int measure = 0; measure < limits.length; measure++) {
+        room &= amounts[measure] < limits[measure];
+      }
+      if (room) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,279 @@
+package strickle.shop;
+
+import java.util.Arrays;
+
+/**
+ * Serial schedule generation: turns any order of the claims into a schedule that keeps every rule,
+ * by placing claim after claim as early as what is already placed allows. After its construction it
+ * allocates nothing.
+ *
+ * <p>Source: R. Kolisch, Serial and parallel resource-constrained project scheduling methods
+ * revisited, European Journal of Operational Research 90 (1996) 320-333; the lots, pauses and
+ * most-waits are this project's own.
+ */
+final class Decoder {
+
+  /** Where a job's run is not known yet. */
+  private static final int UNPLACED = -1;
+
+  /** A shared lot that finds no place within this time of the last one is too large: ten weeks. */
+  private static final int PATIENCE_MINUTES = 10 * 7 * 24 * 60;
+
+  private final Tables tables;
+  private final Claims claims;
+  private final Timetable timetable;
+  private final Slots slots;
+  private final Group group;
+  private final Placer placer;
+  private final Lots lots;
+  private final Settled settled;
+  private final Objective objective;
+
+  private final int[] runOfJob;
+  private final int[] asked;
+  private final int[] askedOfRun;
+  private final int[] nextSegment;
+  private final int[] waitsFor;
+  private final int[] earliest;
+  private final int[] freedJobs;
+  private final Clock[] clocks;
+  private int[] order = {};
+  private int freed;
+  private int lastEnd;
+  private int failedSettled;
+  private boolean complete;
+  private long decoded;
+
+  Decoder(Tables tables) {
+    this.tables = tables;
+    this.timetable = new Timetable(tables);
+    this.slots = new Slots(tables);
+    this.group = new Group(tables, timetable);
+    this.placer = new Placer(tables, timetable, slots);
+    this.lots = new Lots(tables, timetable);
+    this.settled = new Settled(tables);
+    this.claims = new Claims(tables, settled.jobs());
+    this.objective = new Objective(tables);
+    this.runOfJob = new int[tables.jobs];
+    this.asked = new int[tables.jobs];
+    this.askedOfRun = new int[tables.jobs];
+    this.nextSegment = new int[tables.jobs];
+    this.waitsFor = new int[tables.kinds];
+    this.earliest = new int[tables.kinds];
+    this.freedJobs = new int[tables.jobs];
+    this.clocks = tables.shop.clocks().toArray(Clock[]::new);
+  }
+
+  Claims claims() {
+    return claims;
+  }
+
+  Timetable timetable() {
+    return timetable;
+  }
+
+  /** How many schedules have been generated so far. */
+  long decoded() {
+    return decoded;
+  }
+
+  /**
+   * Generates the schedule of an order of all claims.
+   *
+   * @return whether everything found a place within the horizon
+   */
+  boolean decode(int[] claimsInOrder) {
+    decoded++;
+    order = claimsInOrder;
+    clear();
+    for (int fixed = 0; fixed < settled.count() && complete; fixed++) {
+      placeSettled(fixed);
+    }
+    for (int at = 0; at < order.length && complete; at++) {
+      int job = claims.job[order[at]];
+      if (job != Claims.BREAK) {
+        visit(at, job, claims.segment[order[at]]);
+        placeFreed();
+      }
+    }
+    return complete;
+  }
+
+  /** Weighted started late units of the schedule generated last. */
+  long late() {
+    return objective.late(timetable);
+  }
+
+  /** Flow of the schedule generated last. */
+  long flow() {
+    return objective.flow(timetable);
+  }
+
+  /** When each due date is met in the schedule generated last. */
+  int[] met() {
+    return objective.met(timetable);
+  }
+
+  /** The settled lot that could not be kept in the schedule generated last, or -1. */
+  int failedSettled() {
+    return failedSettled;
+  }
+
+  private void clear() {
+    timetable.clear();
+    slots.clear();
+    Arrays.fill(runOfJob, UNPLACED);
+    Arrays.fill(asked, 0);
+    System.arraycopy(tables.links.waitsFor, 0, waitsFor, 0, waitsFor.length);
+    Arrays.fill(earliest, 0);
+    freed = 0;
+    lastEnd = 0;
+    complete = true;
+    failedSettled = -1;
+    settled.take(slots);
+  }
+
+  private void placeSettled(int fixed) {
+    settled.form(fixed, lots);
+    group.ofLot(lots.firstRun(), lots.minutes, 0);
+    group.settled = true;
+    settled.write(fixed, timetable, timetable.runSlot[lots.firstRun()]);
+    complete = placer.place(group, tables.shop.horizonMinutes());
+    if (complete) {
+      keepLot();
+    } else {
+      failedSettled = fixed;
+    }
+  }
+
+  private void visit(int at, int job, int segment) {
+    asked[job] |= 1 << segment;
+    int run = runOfJob[job];
+    if (run != UNPLACED) {
+      askedOfRun[run] |= 1 << segment;
+      advance(run);
+    } else if (segment == 0 && waitsFor[tables.jobKind[job]] == 0) {
+      formLot(at, job);
+    }
+  }
+
+  /** Places the jobs that the list asked for earlier, while they still had to wait for others. */
+  private void placeFreed() {
+    while (freed > 0 && complete) {
+      lots.begin(freedJobs[--freed]);
+      placeLot();
+    }
+  }
+
+  private void formLot(int at, int job) {
+    lots.begin(job);
+    for (int next = at + 1; next < order.length; next++) {
+      int other = claims.job[order[next]];
+      if (other == Claims.BREAK) {
+        break;
+      }
+      boolean pours = claims.segment[order[next]] == 0 && runOfJob[other] == UNPLACED;
+      if (pours && !(lots.sameFamily(other) && lots.join(other))) {
+        break;
+      }
+    }
+    placeLot();
+  }
+
+  /** Places the lot, smaller by a job at a time if it is too large for the hours there are. */
+  private void placeLot() {
+    int from = earliest[timetable.runKind[lots.firstRun()]];
+    group.ofLot(lots.firstRun(), lots.minutes, from);
+    while (!placer.place(group, limit())) {
+      if (lots.count == 1) {
+        complete = false;
+        return;
+      }
+      lots.shrinkTo(lots.count - 1);
+      group.ofLot(lots.firstRun(), lots.minutes, from);
+    }
+    keepLot();
+  }
+
+  private int limit() {
+    int horizon = tables.shop.horizonMinutes();
+    return lots.count == 1 ? horizon : Math.min(horizon, lastEnd + PATIENCE_MINUTES);
+  }
+
+  private void keepLot() {
+    int first = lots.firstRun();
+    timetable.lots++;
+    for (int run = first; run < timetable.runs; run++) {
+      timetable.repeatFirst(first, run);
+      nextSegment[run] = 1;
+      askedOfRun[run] = 0;
+    }
+    for (int member = 0; member < lots.count; member++) {
+      int job = lots.members[member];
+      int run = lots.runOfKind(tables.jobKind[job]);
+      runOfJob[job] = run;
+      askedOfRun[run] |= asked[job];
+    }
+    keepGroup();
+    for (int run = first; run < timetable.runs; run++) {
+      finishIfDone(run);
+      advance(run);
+    }
+  }
+
+  private void keepGroup() {
+    for (int index = 0; index < group.count; index++) {
+      int slot = group.slot[index];
+      lastEnd = Math.max(lastEnd, timetable.end[slot]);
+      timetable.attended += timetable.worker[slot] == Slots.NOBODY ? 0 : group.minutes[index];
+    }
+  }
+
+  /** Places the next claims of a run, as far as the list has asked for them. */
+  private void advance(int run) {
+    int kind = timetable.runKind[run];
+    while (complete
+        && nextSegment[run] < tables.segments[kind]
+        && (askedOfRun[run] >> nextSegment[run] & 1) != 0) {
+      placeClaim(run, kind);
+    }
+  }
+
+  private void placeClaim(int run, int kind) {
+    int local = tables.firstOfSegment(kind, nextSegment[run]);
+    int activity = tables.first[kind] + local;
+    int before = timetable.runSlot[run] + local - 1;
+    int from = timetable.end[before] - (local == 1 ? tables.familyTail[tables.family[kind]] : 0);
+    int over = clocks[tables.waitClock[activity]].end(from, tables.waitHours[activity]);
+    group.ofClaim(run, local, over);
+    complete = placer.place(group, tables.shop.horizonMinutes());
+    if (complete) {
+      nextSegment[run]++;
+      keepGroup();
+      finishIfDone(run);
+    }
+  }
+
+  private void finishIfDone(int run) {
+    int kind = timetable.runKind[run];
+    if (nextSegment[run] < tables.segments[kind]) {
+      return;
+    }
+    int last = timetable.runSlot[run] + tables.size[kind] - 1;
+    timetable.done(run, timetable.end[last] + tables.tail[kind]);
+    LinkTables links = tables.links;
+    for (int link = links.first[kind]; link < links.first[kind + 1]; link++) {
+      free(links.after[link], timetable.end[last] + links.minutes[link]);
+    }
+  }
+
+  /** One of the kinds that {@code kind} waits for has ended. */
+  private void free(int kind, int from) {
+    earliest[kind] = Math.max(earliest[kind], from);
+    waitsFor[kind]--;
+    int job = tables.jobFirst[kind];
+    if (waitsFor[kind] == 0 && (asked[job] & 1) != 0) {
+      freedJobs[freed++] = job;
+    }
+  }
+}

@@ -1,0 +1,153 @@
+package strickle.shop;
+
+/**
+ * Activities that are placed together, in an order in which each comes after the one it follows: a
+ * lot's first activity and the first claim of each of its runs, or a later claim of one run.
+ */
+final class Group {
+
+  private final Tables tables;
+  private final Timetable timetable;
+
+  int count;
+
+  /** Whether the first activity is settled and must not move. */
+  boolean settled;
+
+  final int[] activity;
+  final int[] run;
+  final int[] slot;
+  final int[] minutes;
+
+  /** The group's activity that this one follows, or -1. */
+  final int[] previous;
+
+  /** Earliest start and earliest end allowed so far; they only ever grow. */
+  final int[] earliestStart;
+
+  final int[] earliestEnd;
+
+  /** Resources that have to be free when an activity starts: a range of the three arrays below. */
+  final int[] openFirst;
+
+  final int[] openResource;
+  final int[] openUnits;
+  final int[] openMinutes;
+
+  /** Minutes at the end of the first activity during which its jobs are already waiting. */
+  int tailOfFirst;
+
+  Group(Tables tables, Timetable timetable) {
+    this.tables = tables;
+    this.timetable = timetable;
+    int most = timetable.start.length + 1;
+    activity = new int[most];
+    run = new int[most];
+    slot = new int[most];
+    minutes = new int[most];
+    previous = new int[most];
+    earliestStart = new int[most];
+    earliestEnd = new int[most];
+    openFirst = new int[most + 1];
+    int opens = tables.holds.most(tables);
+    openResource = new int[opens];
+    openUnits = new int[opens];
+    openMinutes = new int[opens];
+  }
+
+  /** A lot of the runs from {@code firstRun} on, each up to the end of its first claim. */
+  void ofLot(int firstRun, int lotMinutes, int earliest) {
+    begin(tables.familyTail[tables.family[timetable.runKind[firstRun]]]);
+    int kind = timetable.runKind[firstRun];
+    add(tables.first[kind], firstRun, timetable.runSlot[firstRun], -1, lotMinutes, earliest);
+    for (int one = firstRun; one < timetable.runs; one++) {
+      openHolds(tables.first[timetable.runKind[one]], one);
+    }
+    for (int one = firstRun; one < timetable.runs; one++) {
+      addChain(one, 1, 0, 0);
+    }
+  }
+
+  /** The claim of a run that begins with its activity {@code local}, counted from 0. */
+  void ofClaim(int one, int local, int earliest) {
+    begin(0);
+    addChain(one, local, -1, tables.segment[tables.first[timetable.runKind[one]] + local]);
+    earliestStart[0] = earliest;
+  }
+
+  /** The group's index of the activity that stands {@code back} places earlier in a run's chain. */
+  int backFrom(int index, int back) {
+    int at = index;
+    for (int i = 0; i < back; i++) {
+      at = previous[at];
+    }
+    return at;
+  }
+
+  /** Units of {@code resource} that the activity at {@code index} opens, over all its runs. */
+  int unitsOpened(int index, int resource) {
+    int units = 0;
+    for (int open = openFirst[index]; open < openFirst[index + 1]; open++) {
+      units += openResource[open] == resource ? openUnits[open] : 0;
+    }
+    return units;
+  }
+
+  private void begin(int tail) {
+    count = 0;
+    settled = false;
+    tailOfFirst = tail;
+    openFirst[0] = 0;
+  }
+
+  private void addChain(int one, int from, int follows, int claim) {
+    int kind = timetable.runKind[one];
+    int first = tables.first[kind];
+    int previousIndex = follows;
+    for (int i = first + from; i < first + tables.size[kind]; i++) {
+      if (tables.segment[i] != claim) {
+        return;
+      }
+      int needed = tables.minutes(i, timetable.runJobs[one]);
+      add(i, one, timetable.runSlot[one] + i - first, previousIndex, needed, 0);
+      openHolds(i, one);
+        previousIndex = count - 1;
+    }
+  }
+
+  private void add(int what, int one, int where, int follows, int needed, int earliest) {
+    activity[count] = what;
+    run[count] = one;
+    slot[count] = where;
+    previous[count] = follows;
+    minutes[count] = needed;
+    earliestStart[count] = earliest;
+    earliestEnd[count] = 0;
+    openFirst[count + 1] = openFirst[count];
+    count++;
+  }
+
+  private void openHolds(int what, int one) {
+    HoldTables holds = tables.holds;
+    for (int hold = holds.openFirst[what]; hold < holds.openFirst[what + 1]; hold++) {
+      int units = holds.units[hold] * timetable.runJobs[one];
+      int least = holds.during[hold] ? minutes[count - 1] : holds.least[hold];
+      open(holds.resource[hold], units, least);
+    }
+  }
+
+  /** Adds up what several runs open of one resource; it is needed at least as long as the least. */
+  private void open(int resource, int units, int least) {
+    for (int open = openFirst[count - 1]; open < openFirst[count]; open++) {
+      if (openResource[open] == resource) {
+        openUnits[open] += units;
+        openMinutes[open] = Math.min(openMinutes[open], least);
+        return;
+      }
+    }
+    int open = openFirst[count]++;
+    openResource[open] = resource;
+    openUnits[open] = units;
+    openMinutes[open] = least;
+  }
+}

@@ -1,0 +1,19 @@
+package strickle.shop;
+
+/** Thrown when not even an empty shop has room for everything within its horizon. */
+public final class NoRoomException extends RuntimeException {
+
+  private static final long serialVersionUID = 1L;
+
+  private final int settled;
+
+  NoRoomException(int settled) {
+    super(settled < 0 ? "no room within the horizon" : "settled lot " + settled + " does not fit");
+    this.settled = settled;
+  }
+
+  /** Index of the settled lot that cannot be kept, or -1 when it is none of them. */
+  public int settledLot() {
+    return settled;
+  }
+}

@@ -1,0 +1,69 @@
+package strickle.shop;
+
+import ai.timefold.solver.core.api.domain.solution.PlanningEntityProperty;
+import ai.timefold.solver.core.api.domain.solution.PlanningScore;
+import ai.timefold.solver.core.api.domain.solution.PlanningSolution;
+import ai.timefold.solver.core.api.domain.solution.ProblemFactCollectionProperty;
+import ai.timefold.solver.core.api.domain.valuerange.ValueRangeProvider;
+import ai.timefold.solver.core.api.score.BendableScore;
+import java.util.List;
+
+/**
+ * What Timefold searches: a sequence of claims, its score, and the watch that scores it. Getters
+ * and setters are what Timefold asks of it; nobody else has business here.
+ */
+@PlanningSolution
+public class Priority {
+
+  private List<Claim> claims = List.of();
+  private Sequence sequence = new Sequence();
+  private BendableScore score;
+  private Watch watch;
+
+  /** For Timefold, which clones priorities. */
+  public Priority() {}
+
+  Priority(List<Claim> claims, Sequence sequence, Watch watch) {
+    this.claims = claims;
+    this.sequence = sequence;
+    this.watch = watch;
+  }
+
+  /** All claims there are. */
+  @ProblemFactCollectionProperty
+  @ValueRangeProvider
+  public List<Claim> getClaims() {
+    return claims;
+  }
+
+  /** For Timefold. */
+  public void setClaims(List<Claim> claims) {
+    this.claims = claims;
+  }
+
+  /** The order of the claims. */
+  @PlanningEntityProperty
+  public Sequence getSequence() {
+    return sequence;
+  }
+
+  /** For Timefold. */
+  public void setSequence(Sequence sequence) {
+    this.sequence = sequence;
+  }
+
+  /** Lateness, attended minutes and flow, each less than zero by what it is. */
+  @PlanningScore(bendableHardLevelsSize = 0, bendableSoftLevelsSize = 3)
+  public BendableScore getScore() {
+    return score;
+  }
+
+  /** For Timefold. */
+  public void setScore(BendableScore score) {
+    this.score = score;
+  }
+
+  Watch watch() {
+    return watch;
+  }
+}

@@ -1,0 +1,78 @@
+package strickle.shop;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.function.Consumer;
+
+/**
+ * Schedules shops. With a number of schedules it searches once, and the same shop, seed and number
+ * give the same schedule; with a time it searches on two processors from two seeds, and the better
+ * schedule wins.
+ */
+public final class Scheduler {
+
+  private static final int SEARCHES = 2;
+
+  private final List<Search> searches = new ArrayList<>();
+
+  /**
+   * Makes ready to schedule.
+   *
+   * @param shop what there is to schedule
+   * @param budget how long to search
+   * @param seed where the search's chance begins
+   * @param listener told of every better schedule, from one thread at a time
+   */
+  public Scheduler(Shop shop, Budget budget, long seed, Consumer<Report> listener) {
+    Tables tables = new Tables(shop);
+    int count = budget.schedules().isPresent() ? 1 : SEARCHES;
+    Best best = new Best(listener);
+    for (int i = 0; i < count; i++) {
+      searches.add(new Search(tables, budget, seed + i, best));
+    }
+  }
+
+  /**
+   * Searches until the budget is used up or {@link #stop} is called.
+   *
+   * @return the best schedule found
+   * @throws NoRoomException when there is no room for everything within the horizon
+   */
+  public Schedule run() {
+    List<CompletableFuture<Schedule>> others =
+        searches.stream().skip(1).map(other -> CompletableFuture.supplyAsync(other::run)).toList();
+    Schedule best = searches.get(0).run();
+    for (CompletableFuture<Schedule> other : others) {
+      Schedule found = other.join();
+      long schedules = best.schedules() + found.schedules();
+      Schedule better = found.value().compareTo(best.value()) < 0 ? found : best;
+      best = new Schedule(better.value(), better.lots(), better.met(), schedules);
+    }
+    return best;
+  }
+
+  /** Ends the search soon; what has been found so far is kept. */
+  public void stop() {
+    searches.forEach(Search::stop);
+  }
+
+  /** Passes on only what is better than anything any of the searches has found. */
+  private static final class Best implements Consumer<Report> {
+
+    private final Consumer<Report> listener;
+    private Value best = new Value(Long.MAX_VALUE, Long.MAX_VALUE, Long.MAX_VALUE);
+
+    Best(Consumer<Report> listener) {
+      this.listener = listener;
+    }
+
+    @Override
+    public synchronized void accept(Report report) {
+      if (report.best().compareTo(best) < 0) {
+        best = report.best();
+        listener.accept(report);
+      }
+    }
+  }
+}

@@ -1,0 +1,187 @@
+package strickle.shop;
+
+import java.util.List;
+
+/**
+ * Looks for the earliest place an activity fits: a worker who is open and free for as long as it
+ * takes, and every resource that it opens free from its start.
+ */
+final class Slots {
+
+  /** The worker of an activity that needs nobody. */
+  static final int NOBODY = -1;
+
+  private static final int NONE = -1;
+
+  private final Tables tables;
+  private final Calendar[] calendars;
+  private final Busy[] busy;
+  private final Usage[] usage;
+
+  /** What {@link #find} found. */
+  int worker;
+
+  int worked;
+  int start;
+  int end;
+
+  Slots(Tables tables) {
+    this.tables = tables;
+    this.calendars = tables.shop.workers().toArray(Calendar[]::new);
+    this.busy = new Busy[calendars.length];
+    for (int i = 0; i < busy.length; i++) {
+      busy[i] = new Busy();
+    }
+    List<Resource> resources = tables.shop.resources();
+    this.usage = new Usage[resources.size()];
+    for (int i = 0; i < usage.length; i++) {
+      usage[i] = new Usage(resources.get(i).capacity());
+    }
+  }
+
+  void clear() {
+    for (Busy one : busy) {
+      one.clear();
+    }
+    for (Usage one : usage) {
+      one.clear();
+    }
+  }
+
+  Usage usage(int resource) {
+    return usage[resource];
+  }
+
+  /** Takes the place found last. */
+  void take(int minutes) {
+    take(worker, worked, minutes);
+  }
+
+  void take(int who, int from, int minutes) {
+    if (who != NOBODY) {
+      busy[who].take(from, from + minutes);
+    }
+  }
+
+  void give(int who, int from, int minutes) {
+    if (who != NOBODY) {
+      busy[who].give(from, from + minutes);
+    }
+  }
+
+  /** The working minute at which {@code who} may begin at the minute {@code at}, for a settled lot. */
+  int workedAt(int who, int at) {
+    return calendars[who].worked(at);
+  }
+
+  /**
+   * Finds the place of a group's activity that ends first among those that start by {@code by}; if
+   * there is none, the one that starts first.
+   *
+   * @param limit no place may end after this minute
+   * @return whether there is a place at all
+   */
+  boolean find(Group group, int index, int from, int by, int limit) {
+    long workers = tables.workers[group.activity[index]];
+    if (workers == 0) {
+      return findWithoutWorker(group, index, from, limit);
+    }
+    worker = NONE;
+    start = Integer.MAX_VALUE;
+    end = Integer.MAX_VALUE;
+    for (long rest = workers; rest != 0; rest &= rest - 1) {
+      tryWorker(group, index, Long.numberOfTrailingZeros(rest), from, by, limit);
+    }
+    return worker != NONE;
+  }
+
+  private void tryWorker(Group group, int index, int who, int from, int by, int limit) {
+    int minutes = group.minutes[index];
+    int place = earliest(group, index, who, from);
+    if (place + minutes > calendars[who].workingMinutes()) {
+      return;
+    }
+    int placeStart = calendars[who].startOf(place);
+    int placeEnd = calendars[who].endOf(place + minutes);
+    boolean better = placeStart <= by ? start > by || placeEnd < end : placeStart < start;
+    if (better && placeEnd <= limit) {
+      worker = who;
+      worked = place;
+      start = placeStart;
+      end = placeEnd;
+    }
+  }
+
+  /** The first working minute of {@code who} that suits; past the calendar's end if none does. */
+  private int earliest(Group group, int index, int who, int from) {
+    Calendar calendar = calendars[who];
+    int minutes = group.minutes[index];
+    boolean pauses = tables.pauses[group.activity[index]];
+    int place = Math.max(calendar.worked(from), forEnd(calendar, group, index));
+    while (true) {
+      place = pauses ? busy[who].firstFree(place, minutes) : whole(who, place, minutes);
+      if (place + minutes > calendar.workingMinutes()) {
+        return place;
+      }
+      int at = calendar.startOf(place);
+      int free = resourcesFree(group, index, at);
+      if (free == at) {
+        return place;
+      }
+      place = calendar.worked(free);
+    }
+  }
+
+  /** The first free stretch that lies inside one window. */
+  private int whole(int who, int from, int minutes) {
+    Calendar calendar = calendars[who];
+    int place = from;
+    while (true) {
+      place = busy[who].firstFree(place, minutes);
+      if (place + minutes > calendar.workingMinutes()) {
+        return place;
+      }
+      int next = calendar.workedBefore(calendar.windowOf(place) + 1);
+      if (place + minutes <= next) {
+        return place;
+      }
+      place = next;
+    }
+  }
+
+  private static int forEnd(Calendar calendar, Group group, int index) {
+    int earliestEnd = group.earliestEnd[index];
+    if (earliestEnd == 0) {
+      return 0;
+    }
+    int done = calendar.worked(earliestEnd);
+    if (done == 0 || done <= calendar.workingMinutes() && calendar.endOf(done) < earliestEnd) {
+      done++;
+    }
+    return Math.max(0, done - group.minutes[index]);
+  }
+
+  private boolean findWithoutWorker(Group group, int index, int from, int limit) {
+    int minutes = group.minutes[index];
+    int at = Math.max(from, group.earliestEnd[index] - minutes);
+    worker = NOBODY;
+    worked = 0;
+    start = resourcesFree(group, index, at);
+    end = start + minutes;
+    return start <= limit - minutes;
+  }
+
+  /** The first minute at or after {@code from} when all that the activity opens is free at once. */
+  private int resourcesFree(Group group, int index, int from) {
+    int at = from;
+    int settledAt = -1;
+    while (settledAt != at) {
+      settledAt = at;
+      for (int open = group.openFirst[index]; open < group.openFirst[index + 1]; open++) {
+        Usage held = usage[group.openResource[open]];
+        at = held.firstFree(at, group.openMinutes[open], group.openUnits[open]);
+      }
+    }
+    return at;
+  }
+}

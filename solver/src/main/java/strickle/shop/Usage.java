@@ -1,0 +1,99 @@
+package strickle.shop;
+
+import java.util.Arrays;
+
+/**
+ * How many units of one resource are held over time: a step function, kept as the minutes at which
+ * it changes; neighbouring steps of the same height are joined.
+ */
+final class Usage {
+
+  private final int capacity;
+  private int[] at = new int[16];
+  private int[] held = new int[16];
+  private int steps;
+
+  Usage(int capacity) {
+    this.capacity = capacity;
+    clear();
+  }
+
+  void clear() {
+    steps = 1;
+    at[0] = Integer.MIN_VALUE;
+    held[0] = 0;
+  }
+
+  int capacity() {
+    return capacity;
+  }
+
+  /** The first minute at or after {@code earliest} from which {@code units} are free that long. */
+  int firstFree(int earliest, int minutes, int units) {
+    int most = capacity - units;
+    int start = earliest;
+    for (int i = stepAt(earliest); i < steps && (i == 0 || at[i] < start + minutes); i++) {
+      if (held[i] > most) {
+        start = i + 1 < steps ? Math.max(start, at[i + 1]) : Integer.MAX_VALUE / 2;
+      }
+    }
+    return start;
+  }
+
+  /** Holds {@code units} more (or, if negative, fewer) over {@code [start, end)}. */
+  void add(int start, int end, int units) {
+    if (start >= end) {
+      return;
+    }
+    int first = cut(start);
+    int last = cut(end);
+    for (int i = first; i < last; i++) {
+      held[i] += units;
+    }
+    join(last);
+    join(first);
+  }
+
+  /** Units held at the minute {@code minute}. */
+  int heldAt(int minute) {
+    return held[stepAt(minute)];
+  }
+
+  private int cut(int minute) {
+    int i = stepAt(minute);
+    if (at[i] == minute) {
+      return i;
+    }
+    if (steps == at.length) {
+      at = Arrays.copyOf(at, steps * 2);
+      held = Arrays.copyOf(held, steps * 2);
+    }
+    System.arraycopy(at, i + 1, at, i + 2, steps - i - 1);
+    System.arraycopy(held, i, held, i + 1, steps - i);
+    at[i + 1] = minute;
+    steps++;
+    return i + 1;
+  }
+
+  private void join(int index) {
+    if (index > 0 && index < steps && held[index] == held[index - 1]) {
+      System.arraycopy(at, index + 1, at, index, steps - index - 1);
+      System.arraycopy(held, index + 1, held, index, steps - index - 1);
+      steps--;
+    }
+  }
+
+  private int stepAt(int minute) {
+    int low = 0;
+    int high = steps - 1;
+    while (low < high) {
+      int middle = (low + high + 1) >>> 1;
+      if (at[middle] <= minute) {
+        low = middle;
+      } else {
+        high = middle - 1;
+      }
+    }
+    return low;
+  }
+}
