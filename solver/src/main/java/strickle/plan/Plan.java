@@ -1,0 +1,48 @@
+package strickle.plan;
+
+import java.time.OffsetDateTime;
+import java.util.List;
+
+/**
+ * A plan: who pours, takes out and finishes what, when, and what comes of it. What makes one valid
+ * is read by {@link strickle.plan.audit.Audit}.
+ *
+ * @param book which book it was made from
+ * @param from the first moment that may be planned, to the minute
+ * @param seed the number the search started from
+ * @param lots what is mixed
+ * @param tasks everything somebody has to do
+ * @param waits what passes by itself; waits of no length may be left out
+ * @param ready when each run is ready
+ * @param orders what becomes of each order of the book
+ * @param totals the plan in five figures
+ */
+public record Plan(
+    String book,
+    OffsetDateTime from,
+    long seed,
+    List<Lot> lots,
+    List<Task> tasks,
+    List<Wait> waits,
+    List<Ready> ready,
+    List<OrderOutcome> orders,
+    Totals totals) {
+
+  /**
+   * Takes its own copy of every list.
+   *
+   * @throws strickle.book.Faulty when a part is missing or {@code from} is not of a year from 1970
+   *     to 2999
+   */
+  public Plan {
+    Flaws flaws = new Flaws().time(".from", from);
+    flaws.given(".book", book, "which book it was made from");
+    flaws.given(".totals", totals, "the totals of the plan");
+    lots = flaws.list(".lots", lots);
+    tasks = flaws.list(".tasks", tasks);
+    waits = flaws.list(".waits", waits);
+    ready = flaws.list(".ready", ready);
+    orders = flaws.list(".orders", orders);
+    flaws.raise();
+  }
+}

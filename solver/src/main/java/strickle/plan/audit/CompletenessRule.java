@@ -1,0 +1,70 @@
+package strickle.plan.audit;
+
+import java.util.Map;
+import java.util.stream.Collectors;
+import strickle.book.Line;
+import strickle.book.Piece;
+import strickle.plan.OrderOutcome;
+
+/** Rule 10: what is owed is cast, no more and no less, and a late order says why it is late. */
+final class CompletenessRule implements Rule {
+
+  private static final double TOLERANCE_PIECES = 1e-9;
+
+  @Override
+  public int number() {
+    return 10;
+  }
+
+  @Override
+  public void read(Facts facts, Findings findings) {
+    Map<String, Long> owed =
+        facts.book().orders().stream()
+            .flatMap(order -> order.lines().stream())
+            .collect(Collectors.groupingBy(Line::piece, Collectors.summingLong(Line::quantity)));
+    Map<String, Long> planned =
+        facts.courses().stream()
+            .collect(
+                Collectors.groupingBy(
+                    course -> course.piece().id(),
+                    Collectors.summingLong(course -> course.run().castings())));
+    for (Piece piece : facts.book().pieces()) {
+      long needed = needed(facts, piece, owed.getOrDefault(piece.id(), 0L));
+      long castings = planned.getOrDefault(piece.id(), 0L);
+      findings.unless(
+          castings == needed,
+          "piece " + piece.id(),
+          "is cast " + castings + " times; the orders need " + needed);
+    }
+    reasons(facts, findings);
+  }
+
+  private static long needed(Facts facts, Piece piece, long owed) {
+    double goodOfACasting = facts.mould(piece.mould()).cavities() * piece.goodPercent() / 100;
+    double demand = Math.max(0, owed - piece.onHand());
+    return (long) Math.ceil(demand / goodOfACasting - TOLERANCE_PIECES);
+  }
+
+  private static void reasons(Facts facts, Findings findings) {
+    Map<String, Service> services =
+        facts.services().stream()
+            .collect(Collectors.toMap(service -> service.order().id(), service -> service));
+    for (OrderOutcome outcome : facts.plan().orders()) {
+      Service service = services.get(outcome.order());
+      // An order that cannot be served or does not exist is taken at its word.
+      boolean late =
+          service == null || service.ready().isEmpty()
+              ? outcome.lateMinutes() > 0
+              : service.isLate();
+      reason(outcome, late, findings);
+    }
+  }
+
+  private static void reason(OrderOutcome outcome, boolean late, Findings findings) {
+    boolean says = outcome.because().stream().anyMatch(reason -> !reason.isBlank());
+    String where = "order " + outcome.order();
+    findings.unless(says || !late, where, "is late and does not say why");
+    findings.unless(
+        late || outcome.because().isEmpty(), where, "says why it is late, but it is not");
+  }
+}

@@ -1,0 +1,202 @@
+package strickle.plan.audit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import strickle.book.Book;
+import strickle.book.Form;
+import strickle.book.Material;
+import strickle.book.Mix;
+import strickle.book.Mould;
+import strickle.book.Piece;
+import strickle.mix.CastingMass;
+import strickle.mix.Recipe;
+import strickle.plan.Lot;
+import strickle.plan.Plan;
+import strickle.plan.Ready;
+import strickle.plan.Run;
+import strickle.plan.Task;
+import strickle.plan.TaskKind;
+
+/** Book and plan put side by side, so that every rule finds what it asks for by name. */
+final class Facts {
+
+  /** What a task is of: the pour of a lot, the demould of a run, a numbered step of a run. */
+  private record Place(TaskKind kind, String of, int step) {
+
+    static Place of(Task task) {
+      return new Place(task.kind(), task.run().orElse(task.lot()), task.step().orElse(0));
+    }
+  }
+
+  private final Book book;
+  private final Plan plan;
+  private final StudioTime time;
+  private final Map<String, Integer> formCounts;
+  private final Map<String, Mould> moulds;
+  private final Map<String, Material> materials;
+  private final Map<String, Mix> mixes;
+  private final Map<String, Piece> pieces;
+  private final List<Stint> stints;
+  private final Map<Place, List<Stint>> byPlace;
+  private final Map<String, Recipe> recipes = new HashMap<>();
+  private final Gaps gaps;
+  private final List<Course> courses;
+  private final Map<String, Long> stated;
+  private final List<Service> services;
+
+  private Facts(Book book, Plan plan) {
+    this.book = book;
+    this.plan = plan;
+    time = new StudioTime(book.studio().timeZone());
+    formCounts = book.forms().stream().collect(Collectors.toMap(Form::id, Form::count));
+    moulds = byId(book.moulds(), Mould::id);
+    materials = byId(book.materials(), Material::id);
+    mixes = byId(book.mixes(), Mix::id);
+    pieces = byId(book.pieces(), Piece::id);
+    stints = plan.tasks().stream().map(Stint::of).toList();
+    byPlace = stints.stream().collect(Collectors.groupingBy(stint -> Place.of(stint.task())));
+    gaps = new Gaps(new WaitEnds(book.studio().climate(), time));
+    courses = allCourses();
+    stated =
+        plan.ready().stream()
+            .collect(
+                Collectors.toMap(
+                    Ready::run, ready -> StudioTime.minute(ready.at()), (first, second) -> first));
+    services = Serving.of(this);
+  }
+
+  static Facts of(Book book, Plan plan) {
+    return new Facts(book, plan);
+  }
+
+  Book book() {
+    return book;
+  }
+
+  Plan plan() {
+    return plan;
+  }
+
+  StudioTime time() {
+    return time;
+  }
+
+  /** The minute before which nothing starts. */
+  long from() {
+    return StudioTime.minute(plan.from());
+  }
+
+  Optional<Mix> mix(String id) {
+    return Optional.ofNullable(mixes.get(id));
+  }
+
+  Optional<Piece> piece(String id) {
+    return Optional.ofNullable(pieces.get(id));
+  }
+
+  /** How many units of a form there are; none of a form the book does not know. */
+  int formCount(String id) {
+    return formCounts.getOrDefault(id, 0);
+  }
+
+  Mould mould(String id) {
+    return moulds.get(id);
+  }
+
+  /** The mix worked out by mass. */
+  Recipe recipe(Mix mix) {
+    return recipes.computeIfAbsent(mix.id(), id -> Recipe.of(mix, materials::get));
+  }
+
+  /** Grams of wet mix that the castings of these runs take, waste included, not rounded. */
+  double wetGrams(List<Course> courses) {
+    return courses.stream().mapToDouble(this::wetGrams).sum();
+  }
+
+  private double wetGrams(Course course) {
+    return course.run().castings() * CastingMass.wetGrams(course.mould(), recipe(course.mix()));
+  }
+
+  /** Every task. */
+  List<Stint> stints() {
+    return stints;
+  }
+
+  /** The tasks that say they pour this lot; there should be one. */
+  List<Stint> pours(String lot) {
+    return byPlace.getOrDefault(new Place(TaskKind.POUR, lot, 0), List.of());
+  }
+
+  /** The tasks that say they are this stage of a run (0 the demould); there should be one. */
+  List<Stint> stages(String run, int number) {
+    TaskKind kind = number == 0 ? TaskKind.DEMOULD : TaskKind.STEP;
+    return byPlace.getOrDefault(new Place(kind, run, number), List.of());
+  }
+
+  /** Every run of a piece the book knows. */
+  List<Course> courses() {
+    return courses;
+  }
+
+  /** The runs of a lot whose piece the book knows. */
+  List<Course> courses(Lot lot) {
+    return lot.runs().stream().flatMap(run -> course(lot, run)).toList();
+  }
+
+  /** The waits the rules ask for. */
+  Gaps gaps() {
+    return gaps;
+  }
+
+  /**
+   * The minute a run is ready: as its last task has it or, when that is not planned, as the plan
+   * states it.
+   */
+  OptionalLong ready(Course course) {
+    return gaps.finalDry(course)
+        .map(gap -> OptionalLong.of(gap.to()))
+        .orElseGet(() -> stated(course.run()));
+  }
+
+  private OptionalLong stated(Run run) {
+    Long ready = stated.get(run.id());
+    return ready == null ? OptionalLong.empty() : OptionalLong.of(ready);
+  }
+
+  /** When the rules have each order of the book served. */
+  List<Service> services() {
+    return services;
+  }
+
+  private List<Course> allCourses() {
+    List<Course> all = new ArrayList<>();
+    plan.lots().forEach(lot -> all.addAll(courses(lot)));
+    return List.copyOf(all);
+  }
+
+  private Stream<Course> course(Lot lot, Run run) {
+    return piece(run.piece()).stream().map(piece -> course(lot, run, piece));
+  }
+
+  private Course course(Lot lot, Run run, Piece piece) {
+    List<Optional<Stint>> stages =
+        IntStream.rangeClosed(0, piece.route().size())
+            .mapToObj(number -> stages(run.id(), number).stream().findFirst())
+            .toList();
+    Optional<Stint> pour = pours(lot.id()).stream().findFirst();
+    Mix mix = mixes.get(piece.mix());
+    return new Course(lot, run, piece, mould(piece.mould()), mix, pour, stages);
+  }
+
+  private static <T> Map<String, T> byId(List<T> things, Function<T, String> id) {
+    return things.stream().collect(Collectors.toMap(id, thing -> thing, (first, second) -> first));
+  }
+}
