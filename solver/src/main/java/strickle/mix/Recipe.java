@@ -15,7 +15,7 @@ import strickle.book.Mix;
 public final class Recipe {
 
   /** The reserved name that water goes by in shares and weigh-outs. */
-  public static final String WATER = "water";
+  public static final String WATER = Material.WATER;
 
   private static final double MOST_GRAMS = 1e12;
 
@@ -60,7 +60,8 @@ public final class Recipe {
 
   /**
    * Pigment in percent of the cement's mass, the figure pigment limits are given in (ASTM C979
-   * §1.4: at most 10); empty when a binder's cement content is not known or there is no cement.
+   * §1.4: at most 10); empty when the cement content of a dry material is not known or there is no
+   * cement.
    */
   public OptionalDouble pigmentPercentOfCement() {
     return pigmentPercentOfCement;

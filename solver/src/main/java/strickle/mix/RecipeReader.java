@@ -66,7 +66,7 @@ final class RecipeReader {
     for (int i = 0; i < mix.pigment().size(); i++) {
       Dose dose = mix.pigment().get(i);
       String path = ".pigment[" + i + "]";
-      double mass = dose.percent() / 100 * pigmentBasis(dose.of(), path + ".of");
+      double mass = dose.percent() / 100 * basis(dose.of(), path + ".of");
       add(path + ".material", dose.material(), mass);
       pigment += mass;
     }
@@ -98,21 +98,12 @@ final class RecipeReader {
     relativeVolume += mass / material.relativeDensity().getAsDouble();
   }
 
-  /** A binder may be a blend, so its cement has to be told; anything else has none unless told. */
+  /**
+   * A blend may hold any share of cement, so none is assumed: each material has to tell its own.
+   */
   private void addCement(Material material, double mass) {
-    if (material.cementPercent().isPresent()) {
-      cement += mass * material.cementPercent().getAsDouble() / 100;
-    } else if ("binder".equals(material.kind())) {
-      cementKnown = false;
-    }
-  }
-
-  private double pigmentBasis(Basis of, String path) {
-    if (of == Basis.DRY_AND_PIGMENT) {
-      faults.add(new Fault(path, "\"dry+pigment\"", "\"dry\" or \"cement\" for a pigment"));
-      return 0;
-    }
-    return basis(of, path);
+    cementKnown &= material.cementPercent().isPresent();
+    cement += mass * material.cementPercent().orElse(0) / 100;
   }
 
   private double basis(Basis of, String path) {
@@ -121,7 +112,7 @@ final class RecipeReader {
           new Fault(
               path,
               cementKnown ? "\"cement\" in a mix without any" : "\"cement\" in unknown amount",
-              "the cementPercent of every binder in the mix, or \"dry\" here"));
+              "the cementPercent of every dry material, one of them above 0, or \"dry\" here"));
     }
     return switch (of) {
       case DRY -> dry;

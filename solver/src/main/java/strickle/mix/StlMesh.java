@@ -77,7 +77,7 @@ public final class StlMesh {
     Edges edges = Edges.of(corners);
     if (edges.open() > 0) {
       throw refused(
-          "a mesh that is not closed, with " + edges.open() + " open edges of " + edges.all(),
+          "a mesh that is not closed (open edges: " + edges.open() + " of " + edges.all() + ")",
           "a closed mesh, every edge shared by exactly two faces wound the same way round; "
               + "close its holes, or give the mould's volumeMl");
     }

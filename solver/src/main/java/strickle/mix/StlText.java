@@ -140,7 +140,7 @@ final class StlText {
   }
 
   private void skipLine() {
-    while (at < file.length && file[at] != '\n') {
+    while (at < file.length && file[at] != '\n' && file[at] != '\r') {
       at++;
     }
   }
