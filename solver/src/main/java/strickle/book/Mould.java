@@ -69,10 +69,9 @@ public record Mould(
 
   private static void checkVolume(
       Check check, OptionalDouble volumeMl, List<ShapePart> shape, Optional<MeshFile> mesh) {
-    boolean known =
-        check.given(".volumeMl", volumeMl, "millilitres or none")
-            & check.given(".mesh", mesh, "a mesh or none");
-    if (!known) {
+    boolean volumeGiven = check.given(".volumeMl", volumeMl, "millilitres or none");
+    boolean meshGiven = check.given(".mesh", mesh, "a mesh or none");
+    if (!volumeGiven || !meshGiven) {
       return;
     }
     volumeMl.ifPresent(ml -> check.positive(".volumeMl", ml, Check.MOST_ML_OR_GRAMS));
