@@ -21,6 +21,7 @@ import strickle.book.Water;
 class MixPropertiesTest {
 
   private static final int TRIES = 500;
+  private static final List<Basis> BASES = List.of(Basis.values());
 
   private static void always(Consumer<Random> rule) {
     Random random = new Random(41);
@@ -46,7 +47,7 @@ class MixPropertiesTest {
       Basis of = random.nextBoolean() ? Basis.DRY : Basis.CEMENT;
       pigment.add(new Dose("pigment-" + i, between(random, 0, 10), of));
     }
-    Water water = new Water(between(random, 5, 60), Basis.values()[random.nextInt(3)]);
+    Water water = new Water(between(random, 5, 60), BASES.get(random.nextInt(3)));
     Mix mix = Mixes.mix(dry, pigment, water, between(random, 0, 20), measured);
     return Recipe.of(mix, Mixes.among(materials.toArray(new Material[0])));
   }
