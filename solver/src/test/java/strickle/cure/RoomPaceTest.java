@@ -74,7 +74,7 @@ class RoomPaceTest {
     // EN 1992-1-1 Annex B, Eq. B.10, values from memory: 0.6161 at 10 °C, 1.5662 at 30 °C.
     double hours = 12 * 0.6161 + 8 * 1.5662;
     assertEquals(hours, room.hours(MONDAY, MONDAY.plusSeconds(20 * 3600)), 0.001);
-    assertEquals(1200.0, minutes(room, MONDAY, hours), 1.0);
+    assertTrue(Math.abs(minutes(room, MONDAY, hours) - 1200) <= 1);
   }
 
   @Test
