@@ -1,6 +1,8 @@
 package strickle.shop;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * When one worker may work: opening windows on the minute line, and the same windows pushed
@@ -82,6 +84,27 @@ public final class Calendar {
   /** Working minutes before the window of that index opens. */
   int workedBefore(int window) {
     return workedBefore[window];
+  }
+
+  /**
+   * One stretch of a task.
+   *
+   * @param start the minute it starts
+   * @param end the minute it ends, exclusive
+   */
+  public record Spell(int start, int end) {}
+
+  /** The stretches of a task of so many minutes that starts at the working minute given. */
+  public List<Spell> spells(int worked, int minutes) {
+    List<Spell> spells = new ArrayList<>();
+    int done = worked;
+    int last = worked + minutes;
+    while (done < last) {
+      int end = Math.min(last, workedBefore[windowOf(done) + 1]);
+      spells.add(new Spell(startOf(done), endOf(end)));
+      done = end;
+    }
+    return spells;
   }
 
   /** How many windows there are. */

@@ -2,8 +2,10 @@ package strickle.shop;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 
 /**
  * Schedules shops. With a number of schedules it searches once, and the same shop, seed and number
@@ -31,6 +33,23 @@ public final class Scheduler {
     for (int i = 0; i < count; i++) {
       searches.add(new Search(tables, budget, seed + i, best));
     }
+  }
+
+  /**
+   * The schedule of a shop in the order its kinds come, without any search: whether there is room
+   * at all.
+   *
+   * @return empty when there is no room for everything within the horizon
+   */
+  public static Optional<Schedule> first(Shop shop) {
+    Tables tables = new Tables(shop);
+    Decoder decoder = new Decoder(tables);
+    int[] order = IntStream.range(0, decoder.claims().count()).toArray();
+    if (!decoder.decode(order)) {
+      return Optional.empty();
+    }
+    Value value = new Value(decoder.late(), decoder.timetable().attended, decoder.flow());
+    return Optional.of(Reader.read(tables, decoder, value, decoder.decoded()));
   }
 
   /**

@@ -40,7 +40,8 @@ final class CompletenessRule implements Rule {
   }
 
   private static long needed(Facts facts, Piece piece, long owed) {
-    double goodOfACasting = facts.mould(piece.mould()).cavities() * piece.goodPercent() / 100;
+    double goodOfACasting =
+        facts.book().mould(piece.mould()).cavities() * piece.goodPercent() / 100;
     double demand = Math.max(0, owed - piece.onHand());
     return (long) Math.ceil(demand / goodOfACasting - TOLERANCE_PIECES);
   }

@@ -12,7 +12,6 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import strickle.book.Book;
 import strickle.book.Form;
-import strickle.book.Material;
 import strickle.book.Mix;
 import strickle.book.Mould;
 import strickle.book.Piece;
@@ -40,8 +39,6 @@ final class Facts {
   private final Plan plan;
   private final StudioTime time;
   private final Map<String, Integer> formCounts;
-  private final Map<String, Mould> moulds;
-  private final Map<String, Material> materials;
   private final Map<String, Mix> mixes;
   private final Map<String, Piece> pieces;
   private final List<Stint> stints;
@@ -57,8 +54,6 @@ final class Facts {
     this.plan = plan;
     time = new StudioTime(book.studio().timeZone());
     formCounts = book.forms().stream().collect(Collectors.toMap(Form::id, Form::count));
-    moulds = byId(book.moulds(), Mould::id);
-    materials = byId(book.materials(), Material::id);
     mixes = byId(book.mixes(), Mix::id);
     pieces = byId(book.pieces(), Piece::id);
     stints = plan.tasks().stream().map(Stint::of).toList();
@@ -70,6 +65,7 @@ final class Facts {
             .collect(
                 Collectors.toMap(
                     Ready::run, ready -> StudioTime.minute(ready.at()), (first, second) -> first));
+    // Last, as the serving asks for the facts above.
     services = Serving.of(this);
   }
 
@@ -94,10 +90,12 @@ final class Facts {
     return StudioTime.minute(plan.from());
   }
 
+  /** A mix by a name that the plan gives. */
   Optional<Mix> mix(String id) {
     return Optional.ofNullable(mixes.get(id));
   }
 
+  /** A piece by a name that the plan gives. */
   Optional<Piece> piece(String id) {
     return Optional.ofNullable(pieces.get(id));
   }
@@ -107,13 +105,9 @@ final class Facts {
     return formCounts.getOrDefault(id, 0);
   }
 
-  Mould mould(String id) {
-    return moulds.get(id);
-  }
-
   /** The mix worked out by mass. */
   Recipe recipe(Mix mix) {
-    return recipes.computeIfAbsent(mix.id(), id -> Recipe.of(mix, materials::get));
+    return recipes.computeIfAbsent(mix.id(), id -> Recipe.of(mix, book::material));
   }
 
   /** Grams of wet mix that the castings of these runs take, waste included, not rounded. */
@@ -192,11 +186,11 @@ final class Facts {
             .mapToObj(number -> stages(run.id(), number).stream().findFirst())
             .toList();
     Optional<Stint> pour = pours(lot.id()).stream().findFirst();
-    Mix mix = mixes.get(piece.mix());
-    return new Course(lot, run, piece, mould(piece.mould()), mix, pour, stages);
+    Mould mould = book.mould(piece.mould());
+    return new Course(lot, run, piece, mould, book.mix(piece.mix()), pour, stages);
   }
 
   private static <T> Map<String, T> byId(List<T> things, Function<T, String> id) {
-    return things.stream().collect(Collectors.toMap(id, thing -> thing, (first, second) -> first));
+    return things.stream().collect(Collectors.toMap(id, thing -> thing));
   }
 }

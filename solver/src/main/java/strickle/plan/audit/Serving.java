@@ -63,7 +63,7 @@ final class Serving {
   /** The minute from which this line and all asked for before it are there. */
   private OptionalLong covered(Line line) {
     long askedSoFar = asked.merge(line.piece(), (long) line.quantity(), Long::sum);
-    double missing = askedSoFar - facts.piece(line.piece()).orElseThrow().onHand();
+    double missing = askedSoFar - facts.book().piece(line.piece()).onHand();
     long ready = facts.from();
     for (Arrival arrival : arrivals.getOrDefault(line.piece(), List.of())) {
       if (missing <= TOLERANCE_PIECES) {

@@ -1,0 +1,137 @@
+package strickle.plan;
+
+import java.math.BigDecimal;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Consumer;
+import strickle.book.Book;
+import strickle.book.Fault;
+import strickle.book.Faulty;
+import strickle.book.Feasible;
+import strickle.shop.Budget;
+import strickle.shop.NoRoomException;
+import strickle.shop.Report;
+import strickle.shop.Schedule;
+import strickle.shop.Scheduler;
+
+/**
+ * One planning of a book: from book to shop, from shop to schedule, from schedule to plan. It can be
+ * stopped from another thread at any moment and then keeps the best it has.
+ */
+public final class Planning {
+
+  /** Two years ahead is far enough for most books; a book that needs more gets more. */
+  private static final int FIRST_HORIZON_MINUTES = 2 * 366 * 24 * 60;
+
+  private static final int HORIZONS = 4;
+
+  private final Book book;
+  private final PlanRequest request;
+  private final Consumer<Progress> listener;
+  private final StudioTime time;
+  private Scheduler scheduler;
+  private boolean stopped;
+
+  private Planning(Book book, PlanRequest request, Consumer<Progress> listener) {
+    this.book = book;
+    this.request = request;
+    this.listener = listener;
+    this.time = time(book, request.from());
+  }
+
+  /**
+   * Makes ready to plan a book.
+   *
+   * @param listener told of every better plan as it is found, from one thread at a time
+   * @throws Faulty with everything that makes the book impossible to plan, see {@link #faults}
+   */
+  public static Planning of(Book book, PlanRequest request, Consumer<Progress> listener) {
+    List<Fault> faults = faults(book, request.from());
+    if (!faults.isEmpty()) {
+      throw new Faulty(faults);
+    }
+    return new Planning(book, request, listener);
+  }
+
+  /**
+   * Everything that makes a book impossible to plan from that moment on, each with its path, the
+   * value found and what would make it possible: pieces that can never be made, and pins that
+   * cannot be kept.
+   */
+  public static List<Fault> faults(Book book, OffsetDateTime from) {
+    List<Fault> faults = new ArrayList<>(Feasible.faults(book));
+    if (faults.isEmpty()) {
+      faults.addAll(Feasibility.faults(book, time(book, from)));
+      faults.addAll(PinRules.faults(book, time(book, from)));
+    }
+    return faults;
+  }
+
+  /**
+   * Plans, until the effort is spent or {@link #stop} is called.
+   *
+   * @return the best plan found; every plan has passed no audit yet
+   * @throws Faulty when a pin that looked well has no room, or there are no hours for all of it
+   */
+  public Plan run() {
+    for (int longer = 0; ; longer++) {
+      StudioShop studio = Compiler.compile(book, time, FIRST_HORIZON_MINUTES << longer);
+      try {
+        Schedule schedule = begin(studio).run();
+        return Why.explained(book, Assembler.plan(studio, schedule, request.seed()));
+      } catch (NoRoomException none) {
+        if (none.settledLot() >= 0) {
+          int place = studio.fixedPins().get(none.settledLot()).get(0);
+          throw new Faulty(List.of(PinRules.noRoom(book, place)));
+        }
+        if (longer + 1 == HORIZONS) {
+          throw new Faulty(List.of(noHours()));
+        }
+      }
+    }
+  }
+
+  /** Ends the search soon; the best plan found so far is kept. */
+  public synchronized void stop() {
+    stopped = true;
+    if (scheduler != null) {
+      scheduler.stop();
+    }
+  }
+
+  private synchronized Scheduler begin(StudioShop studio) {
+    Budget budget = new Budget(request.effort().schedules(), request.effort().time());
+    scheduler =
+        new Scheduler(studio.shop(), budget, request.seed(), report -> tell(studio, report));
+    if (stopped) {
+      scheduler.stop();
+    }
+    return scheduler;
+  }
+
+  private void tell(StudioShop studio, Report report) {
+    BigDecimal late =
+        BigDecimal.valueOf(report.best().late())
+            .divide(BigDecimal.valueOf(studio.weightScale()))
+            .stripTrailingZeros();
+    listener.accept(
+        new Progress(
+            Duration.ofNanos(report.nanos()),
+            report.schedules(),
+            late,
+            report.best().attended()));
+  }
+
+  private static Fault noHours() {
+    return new Fault(
+        "$.people",
+        "hours that are used up before everything is made",
+        "hours that come again every week, or fewer castings");
+  }
+
+  private static StudioTime time(Book book, OffsetDateTime from) {
+    return new StudioTime(from.toInstant(), book.studio().timeZone());
+  }
+}
