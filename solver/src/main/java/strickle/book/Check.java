@@ -53,6 +53,11 @@ final class Check {
     }
   }
 
+  /** How many faults were noted so far. */
+  int count() {
+    return faults.size();
+  }
+
   /**
    * Ends the check.
    *

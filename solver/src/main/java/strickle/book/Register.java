@@ -16,6 +16,9 @@ import java.util.function.Function;
  */
 final class Register<T> extends AbstractList<T> implements RandomAccess {
 
+  // Looking for the nearest of thousands of ids takes time; nobody reads thousands of faults.
+  private static final int MOST_HINTS = 200;
+
   private final String what;
   private final List<T> items;
   private final Map<String, Integer> places;
@@ -65,11 +68,12 @@ final class Register<T> extends AbstractList<T> implements RandomAccess {
     return id == null ? "" : Nearest.hint(id, ids());
   }
 
-  /** Notes a fault unless there is an item with this id. */
+  /** Notes a fault unless there is an item with this id; the first 200 name the nearest. */
   void mustHave(Check check, String path, String id) {
     if (!places.containsKey(id)) {
       String right = places.isEmpty() ? ", but the book has none" : " in the book";
-      check.fault(path, Show.text(id), "the id of a " + what + right + hint(id));
+      String hint = check.count() < MOST_HINTS ? hint(id) : "";
+      check.fault(path, Show.text(id), "the id of a " + what + right + hint);
     }
   }
 
