@@ -13,7 +13,6 @@ import strickle.book.Channel;
 import strickle.book.FormUse;
 import strickle.book.LengthUnit;
 import strickle.book.Material;
-import strickle.book.MeshFile;
 import strickle.book.Mould;
 import strickle.book.Order;
 import strickle.book.Piece;
@@ -41,7 +40,7 @@ final class Defaults {
       Map.ofEntries(
           Map.entry(FormUse.class, Map.of("count", 1)),
           Map.entry(Mould.class, Map.of("wastePercent", 0.0, "prepMinutes", 0)),
-          Map.entry(MeshFile.class, Map.of("unit", LengthUnit.MM)),
+          Map.entry(MeshField.class, Map.of("unit", LengthUnit.MM)),
           Map.entry(ShapePart.class, Map.of("subtract", false)),
           Map.entry(Material.class, Map.of("onHand", ZERO, "leadDays", 0)),
           Map.entry(

@@ -41,12 +41,12 @@ final class Limits {
         .build();
   }
 
-  /** A number of bytes in words, in MB to one decimal from one MB on. */
+  /** A number of bytes in words, from one MB on in MB, rounded up to one decimal. */
   static String megabytes(long bytes) {
     if (bytes < MEGABYTE) {
       return bytes + " bytes";
     }
-    long tenths = bytes / (MEGABYTE / 10);
+    long tenths = Math.ceilDiv(bytes * 10, MEGABYTE);
     return tenths % 10 == 0 ? tenths / 10 + " MB" : tenths / 10 + "." + tenths % 10 + " MB";
   }
 }

@@ -1,6 +1,5 @@
 package strickle.json;
 
-import java.lang.reflect.RecordComponent;
 import java.time.DayOfWeek;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -27,18 +26,6 @@ final class Names {
   /** The field that holds a component. */
   static String field(Class<?> type, String component) {
     return FIELDS.getOrDefault(name(type, component), component);
-  }
-
-  /** A path relative to a record, as its constructor gives it, with the field's name in it. */
-  static String path(Class<?> type, String relative) {
-    for (RecordComponent component : type.getRecordComponents()) {
-      String inside = "." + component.getName();
-      String field = JsonPath.field(field(type, component.getName()));
-      if (!inside.equals(field) && startsWith(relative, inside)) {
-        return field + relative.substring(inside.length());
-      }
-    }
-    return relative;
   }
 
   /** The word for a constant: lower case, "dry+pigment" for {@code DRY_AND_PIGMENT}. */
@@ -70,11 +57,6 @@ final class Names {
 
   private static <T> Collector<T, ?, Map<String, T>> inOrder(Function<? super T, String> name) {
     return Collectors.toMap(name, thing -> thing, (one, other) -> one, LinkedHashMap::new);
-  }
-
-  private static boolean startsWith(String path, String part) {
-    return path.startsWith(part)
-        && (path.length() == part.length() || ".[".indexOf(path.charAt(part.length())) >= 0);
   }
 
   private static String name(Class<?> type, String component) {

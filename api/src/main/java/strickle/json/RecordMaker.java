@@ -4,14 +4,11 @@ import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.RecordComponent;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Map;
-import strickle.book.Fault;
-import strickle.book.Faulty;
 
 /**
- * Makes a record through its canonical constructor; faults that the constructor finds come out with
- * the names that the file has for the fields.
+ * Makes a record through its canonical constructor, so that whatever the constructor refuses stays
+ * refused.
  *
  * @param <R> the record
  */
@@ -40,7 +37,11 @@ final class RecordMaker<R extends Record> {
     }
   }
 
-  /** Makes the record of its parts, by component. */
+  /**
+   * Makes the record of its parts, by component.
+   *
+   * @throws strickle.book.Faulty when the constructor refuses them
+   */
   R make(Map<String, Object> parts) {
     Object[] arguments =
         Arrays.stream(components).map(component -> parts.get(component.getName())).toArray();
@@ -54,18 +55,8 @@ final class RecordMaker<R extends Record> {
   }
 
   private RuntimeException cause(InvocationTargetException refused) {
-    return switch (refused.getCause()) {
-      case Faulty faulty -> inFileNames(faulty);
-      case RuntimeException other -> other;
-      case null, default -> new IllegalStateException("cannot make " + type, refused);
-    };
-  }
-
-  private Faulty inFileNames(Faulty faulty) {
-    List<Fault> faults =
-        faulty.faults().stream()
-            .map(fault -> new Fault(Names.path(type, fault.path()), fault.found(), fault.right()))
-            .toList();
-    return new Faulty(faults);
+    return refused.getCause() instanceof RuntimeException told
+        ? told
+        : new IllegalStateException("cannot make " + type, refused);
   }
 }

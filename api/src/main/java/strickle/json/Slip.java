@@ -12,8 +12,8 @@ enum Slip {
   NO_COLON("colon", "a colon (:) between a field's name and its value"),
   NO_COMMA_IN_OBJECT("comma to separate Object", "a comma or }"),
   NO_COMMA_IN_LIST("comma to separate Array", "a comma or ]"),
-  OPEN_OBJECT("expected '}'", "a field name in double quotes, or }"),
-  OPEN_LIST("expected ']'", "a comma or ]"),
+  OPEN_OBJECT("expected '}'", "a } first, for the object that is still open"),
+  OPEN_LIST("expected ']'", "a ] first, for the list that is still open"),
   NUMBER("numeric value", "a number such as 12, 0.5 or -3"),
   COMMENT("comment", "no comments, as JSON has none"),
   NO_VALUE("", "a value: a text in double quotes, a number, true, false, null, { or [");

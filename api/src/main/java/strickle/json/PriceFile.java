@@ -1,0 +1,16 @@
+package strickle.json;
+
+import strickle.price.Prices;
+
+/** Writes prices ({@code strickle-prices/1}), amounts with all the decimals they have. */
+public final class PriceFile {
+
+  private static final FileFormat FORMAT = new FileFormat("strickle-prices/1", "a price list");
+
+  private PriceFile() {}
+
+  /** Writes prices, with a newline at the end. */
+  public static String write(Prices prices) {
+    return FORMAT.text(RecordWriter.object(prices));
+  }
+}

@@ -1,0 +1,328 @@
+package strickle.json;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import strickle.book.Fault;
+
+class BookFaultsTest {
+
+  @Test
+  void unknownFieldsAreRefusedWithTheNearestKnownName() {
+    assertEquals(
+        "$.moulds[0].wastPercent: found the unknown field \"wastPercent\";"
+            + " right would be \"wastePercent\"",
+        fault("\"wastePercent\": 2", "\"wastePercent\": 2, \"wastPercent\": 2"));
+  }
+
+  @Test
+  void unknownFieldsLikeNoOtherAreRefusedWithAllNames() {
+    assertEquals(
+        "$.stations[0].colour: found the unknown field \"colour\";"
+            + " right would be one of id, name, places",
+        fault("\"places\": 24", "\"places\": 24, \"colour\": \"red\""));
+  }
+
+  @Test
+  void unknownFieldsWithStrangeNamesHaveAPathThatHoldsThem() {
+    assertEquals(
+        "$.stations[0]['it\\'s \\u000a']: found the unknown field \"it's \\n\";"
+            + " right would be one of id, name, places",
+        fault("\"places\": 24", "\"places\": 24, \"it's \\n\": 1"));
+  }
+
+  @Test
+  void missingRequiredFieldsAreFaults() {
+    assertEquals(
+        "$.moulds[0].pourMinutes: found nothing; right would be a whole number",
+        fault("\"pourMinutes\": 5, ", ""));
+    assertEquals(
+        "$.mixes[0].water: found nothing; right would be an object { } with percent, of",
+        fault("\"water\": {\"percent\": 25, \"of\": \"dry+pigment\"}, ", ""));
+    assertEquals(
+        "$.orders[0].due: found nothing; right would be a local time such as"
+            + " \"2027-04-05T09:00\", without seconds or offset",
+        fault("\"due\": \"2027-04-24T17:00\", ", ""));
+    assertEquals(
+        "$.moulds[0].core.safetyFactor: found nothing; right would be a number",
+        fault(", \"safetyFactor\": 1.5", ""));
+  }
+
+  @Test
+  void nullIsNoValueForARequiredField() {
+    assertEquals(
+        "$.moulds[0].cavities: found null; right would be a whole number",
+        fault("\"cavities\": 1", "\"cavities\": null"));
+    assertEquals(
+        "$.orders[0].lines[0]: found null;"
+            + " right would be an object { } with piece, quantity, price",
+        fault(
+            "\"lines\": [ {\"piece\": \"planter-slate\", \"quantity\": 4, \"price\": 68.0} ]",
+            "\"lines\": [null]"));
+  }
+
+  @Test
+  void valuesOfTheWrongKindAreShown() {
+    assertEquals(
+        "$.moulds[0].setHours: found \"20\"; right would be a number",
+        fault("\"setHours\": 20", "\"setHours\": \"20\""));
+    assertEquals(
+        "$.moulds[0].cavities: found true; right would be a whole number",
+        fault("\"cavities\": 1", "\"cavities\": true"));
+    assertEquals(
+        "$.studio.name: found 7; right would be a text in double quotes",
+        fault("\"Kiln Lane Castings\"", "7"));
+    assertEquals(
+        "$.pieces[0].route[1].by: found \"ana\";"
+            + " right would be a list [ ] whose values are each a text in double quotes",
+        fault("\"by\": [\"ana\"]", "\"by\": \"ana\""));
+    assertEquals(
+        "$.stations[0]: found [];" + " right would be an object { } with id, name, places",
+        fault("\"stations\": [ ", "\"stations\": [ [], "));
+  }
+
+  @Test
+  void longValuesAreShortenedToSixtyCharacters() {
+    String shown = "[\"" + "x".repeat(57) + "…";
+    assertEquals(60, shown.length());
+    assertEquals(
+        "$.studio.name: found " + shown + "; right would be a text in double quotes",
+        fault("\"Kiln Lane Castings\"", "[\"" + "x".repeat(90) + "\", 1]"));
+    assertEquals(
+        "$.studio.wagePerHour: found {\"a\": [1, 2, {\"b\": null}], \"c\": \"y\"};"
+            + " right would be a number",
+        fault("\"wagePerHour\": 22.0", "\"wagePerHour\": {\"a\":[1,2,{\"b\":null}],\"c\":\"y\"}"));
+  }
+
+  @Test
+  void wholeNumbersHaveNoFraction() {
+    assertEquals(
+        "$.stations[0].places: found 2.5; right would be a whole number",
+        fault("\"places\": 24", "\"places\": 2.5"));
+  }
+
+  @Test
+  void wholeNumbersOutOfRangeAreFaults() {
+    String right = "; right would be a whole number from -2147483648 to 2147483647";
+    assertEquals(
+        "$.stations[0].places: found 2147483648" + right,
+        fault("\"places\": 24", "\"places\": 2147483648"));
+    assertEquals(
+        "$.stations[0].places: found 1E+999" + right, fault("\"places\": 24", "\"places\": 1e999"));
+    assertEquals(
+        "$.stations[0].places: found -1E+999999999" + right,
+        fault("\"places\": 24", "\"places\": -1e999999999"));
+  }
+
+  @Test
+  void numbersOfAbsurdSizeAreFaults() {
+    assertEquals(
+        "$.moulds[0].setHours: found 1E+999; right would be a number of an ordinary size",
+        fault("\"setHours\": 20", "\"setHours\": 1e999"));
+    String right = "; right would be a number with at most 30 digits before and after the point";
+    assertEquals(
+        "$.studio.wagePerHour: found 1E+999999999" + right,
+        fault("\"wagePerHour\": 22.0", "\"wagePerHour\": 1e999999999"));
+    assertEquals(
+        "$.studio.wagePerHour: found 1E-31" + right,
+        fault("\"wagePerHour\": 22.0", "\"wagePerHour\": 1e-31"));
+  }
+
+  @Test
+  void exponentsBeyondAllBoundsAreRefusedWithLineAndColumn() {
+    assertEquals(
+        "$: found 1e99999999999 at line 5, column 20;"
+            + " right would be a number of an ordinary size",
+        fault("\"wagePerHour\": 22.0", "\"wagePerHour\": 1e99999999999"));
+  }
+
+  @Test
+  void faultsOfARecordCarryItsPath() {
+    assertEquals(
+        "$.moulds[0].demouldMinutes: found 0; right would be a whole number from 1 to 100000",
+        fault("\"demouldMinutes\": 8", "\"demouldMinutes\": 0"));
+    assertEquals("$.orders[0].for", path("\"a garden shop\"", "\"a\\u0000b\""));
+    assertEquals("$.pieces[0].route[1].after.hours", path("\"hours\": 120", "\"hours\": -1"));
+    assertEquals(
+        "$.people[0].hours.MON[1]",
+        path(
+            "[\"09:00-12:00\", \"13:00-17:00\"], \"TUE\"",
+            "[\"09:00-12:00\", \"11:00-17:00\"], \"TUE\""));
+  }
+
+  @Test
+  void faultsOfTheWholeBookCarryTheirPath() {
+    List<Fault> faults =
+        ExampleBook.faults(ExampleBook.with("\"mould\": \"planter-deep\"", "\"mould\": \"pot\""));
+    assertEquals("$.pieces[0].mould", faults.get(0).path());
+    assertEquals("\"pot\"", faults.get(0).found());
+  }
+
+  @Test
+  void allFaultsAreToldAtOnceInTheOrderOfTheFile() {
+    String json =
+        ExampleBook.with("\"name\": \"Kiln Lane Castings\", ", "")
+            .replace("\"MON\": [", "\"MON\": [\"9-12\", ")
+            .replace("\"places\": 24", "\"places\": 2.5, \"size\": 1")
+            .replace("\"demouldMinutes\": 8", "\"demouldMinutes\": -8")
+            .replace("\"wait\": \"cure\"", "\"wait\": \"cures\"")
+            .replace("\"leftoverValue\": 40.0", "\"leftoverValue\": \"40\"");
+    assertEquals(
+        List.of(
+            "$.studio.name",
+            "$.people[0].hours.MON[0]",
+            "$.stations[0].places",
+            "$.stations[0].size",
+            "$.moulds[0].demouldMinutes",
+            "$.pieces[0].route[1].after.wait",
+            "$.pieces[0].leftoverValue"),
+        ExampleBook.faults(json).stream().map(Fault::path).toList());
+  }
+
+  @Test
+  void aFaultyPartDoesNotBringFaultsOfItsWhole() {
+    // Without its only line the order would be refused for having none.
+    assertEquals(
+        "$.orders[0].lines[0].quantity: found \"4\"; right would be a whole number",
+        fault("\"quantity\": 4", "\"quantity\": \"4\""));
+  }
+
+  @Test
+  void moreFaultsThanAnybodyReadsAreCutOff() {
+    String list = "[" + "1,".repeat(5000) + "1]";
+    String json = ExampleBook.with("\"pins\": []", "\"pins\": " + list);
+    assertEquals(Limits.FAULTS, ExampleBook.faults(json).size());
+  }
+
+  @Test
+  void fieldsThatStandTwiceAreFaultsWithPathLineAndColumn() {
+    assertEquals(
+        "$.studio.name: found the field \"name\" a second time at line 4, column 35;"
+            + " right would be every field once",
+        fault(
+            "\"name\": \"Kiln Lane Castings\", ",
+            "\"name\": \"Kiln Lane Castings\", \"name\": \"x\", "));
+    assertEquals("$.people[0].hours.SAT", path("\"SAT\": [", "\"SAT\": [], \"SAT\": ["));
+    assertEquals("$.pins", path("\"pins\":", "\"pins\": [], \"pins\":"));
+  }
+
+  @Test
+  void theFormatMustBeThisOne() {
+    assertEquals(
+        "$.format: found nothing; right would be \"strickle-book/1\"",
+        fault("\"format\": \"strickle-book/1\",", ""));
+    assertEquals(
+        "$.format: found \"strickle-book/2\"; right would be \"strickle-book/1\"",
+        fault("strickle-book/1", "strickle-book/2"));
+    assertEquals(
+        "$.format: found 1; right would be \"strickle-book/1\"", fault("\"strickle-book/1\"", "1"));
+  }
+
+  @Test
+  void anotherKindOfFileIsToldAsSuchAndNoMore() {
+    assertEquals(
+        "$.format: found \"strickle-plan/1\"; right would be a studio book,"
+            + " beginning with {\"format\": \"strickle-book/1\", …",
+        ExampleBook.fault("{\"format\": \"strickle-plan/1\", \"book\": \"x\", \"lots\": []}"));
+  }
+
+  @Test
+  void textsOfAFixedFormShowOneThatIsRight() {
+    assertEquals(
+        "$.studio.climate[0].from: found \"2027-04-05T00:00:00\"; right would be a local time"
+            + " such as \"2027-04-05T09:00\", without seconds or offset",
+        fault("\"2027-04-05T00:00\"", "\"2027-04-05T00:00:00\""));
+    assertEquals(
+        "$.people[0].exceptions[0].date: found \"2027-02-29\";"
+            + " right would be a date such as \"2027-04-05\"",
+        fault("2027-04-08", "2027-02-29"));
+    assertEquals("$.fairs[0].opens", path("2027-05-01T09:00", "2027-05-01T09:00-05:00"));
+    assertEquals("$.fairs[0].opens", path("2027-05-01T09:00", "+12027-05-01T09:00"));
+    assertEquals("$.people[0].hours.FRI[0]", path("[\"09:00-13:00\"]", "[\"9:00-13:00\"]"));
+  }
+
+  @Test
+  void wordsOfAListAreRefusedWithTheNearest() {
+    assertEquals(
+        "$.mixes[0].water.of: found \"dry + pigment\"; right would be \"dry+pigment\"",
+        fault("dry+pigment", "dry + pigment"));
+    assertEquals(
+        "$.pieces[0].route[0].after.wait: found \"nap\"; right would be one of cure, dry, rest",
+        fault("\"wait\": \"rest\"", "\"wait\": \"nap\""));
+    assertEquals(
+        "$.pieces[0].route[0].after.wait: found 0;"
+            + " right would be one of \"cure\", \"dry\", \"rest\"",
+        fault("\"wait\": \"rest\"", "\"wait\": 0"));
+    assertEquals(
+        "$.people[0].hours.SATT: found the unknown weekday \"SATT\"; right would be \"SAT\"",
+        fault("\"SAT\": ", "\"SATT\": "));
+    assertEquals(
+        "$.people[0].hours: found []; right would be the hours by weekday,"
+            + " such as {\"MON\": [\"09:00-12:00\", \"13:00-17:00\"]}",
+        ExampleBook.fault(ExampleBook.json().replaceFirst("\"hours\": \\{.*\\}", "\"hours\": []")));
+  }
+
+  @Test
+  void currenciesAndTimeZonesAreRefusedWithTheNearest() {
+    assertEquals(
+        "$.studio.currency: found \"usd\"; right would be \"USD\"", fault("\"USD\"", "\"usd\""));
+    assertEquals(
+        "$.studio.timeZone: found \"America/Chcago\"; right would be \"America/Chicago\"",
+        fault("America/Chicago", "America/Chcago"));
+    assertEquals(
+        "$.studio.timeZone: found \"the middle of nowhere at all\";"
+            + " right would be the name of a time zone such as \"America/Chicago\"",
+        fault("America/Chicago", "the middle of nowhere at all"));
+  }
+
+  @Test
+  void shapesAreRefusedWhereTheyAreWrong() {
+    String of = "\"volumeMl\": 1180";
+    assertEquals(
+        "$.moulds[0].shape.solid: found \"cilinder\"; right would be \"cylinder\"",
+        fault(of, "\"shape\": {\"solid\": \"cilinder\", \"radiusMm\": 1, \"heightMm\": 1}"));
+    assertEquals(
+        "$.moulds[0].shape.solid", path(of, "\"shape\": {\"radiusMm\": 1, \"heightMm\": 1}"));
+    assertEquals(
+        "$.moulds[0].shape[1].heightMm: found nothing; right would be a number",
+        fault(
+            of,
+            "\"shape\": [{\"solid\": \"hemisphere\", \"radiusMm\": 9},"
+                + " {\"solid\": \"cylinder\", \"radiusMm\": 1}]"));
+    assertEquals(
+        "$.moulds[0].shape.radiusMm",
+        path(of, "\"shape\": {\"solid\": \"hemisphere\", \"radiusMm\": 0}"));
+    assertEquals(
+        "$.moulds[0].shape.substract: found the unknown field \"substract\";"
+            + " right would be \"subtract\"",
+        fault(of, "\"shape\": {\"solid\": \"hemisphere\", \"radiusMm\": 9, \"substract\": true}"));
+    assertEquals(
+        "$.moulds[0].shape.subtract: found 1; right would be true or false",
+        fault(of, "\"shape\": {\"solid\": \"hemisphere\", \"radiusMm\": 9, \"subtract\": 1}"));
+    assertEquals(
+        "$.moulds[0].shape: found \"round\"; right would be a solid such as"
+            + " {\"solid\": \"cylinder\", \"radiusMm\": 50, \"heightMm\": 100}",
+        fault(of, "\"shape\": \"round\""));
+  }
+
+  @Test
+  void foundValuesNeverNameThePartsOfTheProgram() {
+    for (Fault fault : ExampleBook.faults("{\"format\": 3, \"studio\": [], \"pins\": {}}")) {
+      assertTrue(
+          !fault.toString().contains("strickle.") && !fault.toString().contains("java"),
+          fault.toString());
+    }
+  }
+
+  private static String fault(String part, String other) {
+    return ExampleBook.fault(ExampleBook.with(part, other));
+  }
+
+  private static String path(String part, String other) {
+    List<Fault> faults = ExampleBook.faults(ExampleBook.with(part, other));
+    assertEquals(1, faults.size(), faults.toString());
+    return faults.get(0).path();
+  }
+}
