@@ -30,6 +30,6 @@ record PriceEnding(BigDecimal ending, CurrencyUnit currency) {
   BigDecimal upFrom(BigDecimal price) {
     BigDecimal meant = price.setScale(MEANT, RoundingMode.HALF_UP);
     BigDecimal whole = meant.subtract(ending).setScale(0, RoundingMode.CEILING);
-    return whole.add(ending).setScale(Math.max(0, currency.getDecimalPlaces()));
+    return whole.add(ending).setScale(currency.getDecimalPlaces());
   }
 }

@@ -25,7 +25,7 @@ final class RequestCheck {
       }
     }
     CurrencyUnit currency = book.studio().currency();
-    if (PriceRequest.digits(request.ending()) > Math.max(0, currency.getDecimalPlaces())) {
+    if (PriceRequest.digits(request.ending()) > currency.getDecimalPlaces()) {
       faults.add(tooFine(request.ending(), currency));
     }
     return faults;
@@ -46,7 +46,7 @@ final class RequestCheck {
   }
 
   private static Fault tooFine(BigDecimal ending, CurrencyUnit currency) {
-    int places = Math.max(0, currency.getDecimalPlaces());
+    int places = currency.getDecimalPlaces();
     String right =
         places == 0
             ? "0, for prices in " + currency.getCode() + " are whole"

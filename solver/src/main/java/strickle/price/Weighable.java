@@ -7,52 +7,34 @@ import java.util.stream.Collectors;
 import strickle.book.Book;
 import strickle.book.Fault;
 import strickle.book.Faulty;
-import strickle.book.Mix;
 import strickle.book.Mould;
 import strickle.book.Piece;
-import strickle.mix.Recipe;
 import strickle.mix.Volume;
 
 /**
- * Finds what keeps the castings of a book's pieces from being weighed, and so from being priced.
+ * Finds what keeps the castings of a book's pieces from being weighed, and so from being priced: a
+ * book makes sure of its mixes, but whether a mould's solids leave any volume is seen only here.
  */
 final class Weighable {
 
-  private final List<Fault> faults = new ArrayList<>();
-
   private Weighable() {}
 
-  /** Every fault of a mix or mould that a piece uses; paths start at the book. */
+  /** Every fault of a mould that a piece uses; paths start at the book. */
   static List<Fault> faults(Book book) {
-    Weighable weighable = new Weighable();
-    weighable.mixes(book);
-    weighable.moulds(book);
-    return List.copyOf(weighable.faults);
-  }
-
-  private void mixes(Book book) {
-    Set<String> used = book.pieces().stream().map(Piece::mix).collect(Collectors.toSet());
-    for (int i = 0; i < book.mixes().size(); i++) {
-      Mix mix = book.mixes().get(i);
-      if (used.contains(mix.id())) {
-        note("$.mixes[" + i + "]", () -> Recipe.of(mix, book::material));
-      }
-    }
-  }
-
-  private void moulds(Book book) {
     Set<String> used = book.pieces().stream().map(Piece::mould).collect(Collectors.toSet());
+    List<Fault> faults = new ArrayList<>();
     for (int i = 0; i < book.moulds().size(); i++) {
       Mould mould = book.moulds().get(i);
       if (used.contains(mould.id())) {
-        note("$.moulds[" + i + "]", () -> Volume.ml(mould));
+        note("$.moulds[" + i + "]", mould, faults);
       }
     }
+    return faults;
   }
 
-  private void note(String path, Runnable reading) {
+  private static void note(String path, Mould mould, List<Fault> faults) {
     try {
-      reading.run();
+      Volume.ml(mould);
     } catch (Faulty faulty) {
       faulty.faults().forEach(fault -> faults.add(fault.under(path)));
     }

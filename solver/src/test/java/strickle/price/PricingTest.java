@@ -1,25 +1,18 @@
 package strickle.price;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import strickle.book.Book;
-import strickle.book.Fault;
-import strickle.book.Faulty;
-import strickle.book.Mould;
 import strickle.book.Piece;
 import strickle.book.SampleBook;
-import strickle.book.ShapePart;
-import strickle.book.Solid;
 
 /** The example book priced as its format's page prices it: 30 % margin, whole prices. */
 class PricingTest {
@@ -226,35 +219,14 @@ class PricingTest {
   }
 
   @Test
-  void aMouldThatLeavesNoVolumeIsToldTogetherWithTheMargin() {
-    Book book = SampleBook.withMoulds(SampleBook.example(), hollow());
+  void aPieceGivenAwayHasALossButNoMargin() {
+    Piece gift = listedAt(Optional.of(BigDecimal.ZERO));
+    PiecePrices planter = planter(SampleBook.withPieces(SampleBook.example(), gift));
+    ChannelPrice table = planter.channels().getFirst();
 
-    Faulty faulty = assertThrows(Faulty.class, () -> Pricing.standard(book, request("99", "0")));
-
-    assertEquals(
-        List.of(".marginPercent", "$.moulds[0].shape"),
-        faulty.faults().stream().map(Fault::path).toList());
-  }
-
-  private static Mould hollow() {
-    Mould m = SampleBook.planterDeep();
-    Solid box = new Solid.Box(100, 100, 100);
-    return new Mould(
-        m.id(),
-        m.name(),
-        m.forms(),
-        m.cavities(),
-        OptionalDouble.empty(),
-        List.of(new ShapePart(box, false), new ShapePart(box, true)),
-        Optional.empty(),
-        m.wastePercent(),
-        m.prepMinutes(),
-        m.pourMinutes(),
-        m.demouldMinutes(),
-        m.setHours(),
-        m.setAtMostHours(),
-        m.core(),
-        m.consumes());
+    assertAmount("-0.3000", table.net());
+    assertAmount("-29.4801", table.profit());
+    assertTrue(table.marginPercent().isEmpty());
   }
 
   @Test
