@@ -37,7 +37,9 @@ public final class Demo {
     return withOrders(DemoOrders.late());
   }
 
-  /** The moment the demo's plans begin: midnight of Monday 2027-03-01, in the studio's time zone. */
+  /**
+   * The moment the demo's plans begin: midnight of Monday 2027-03-01, in the studio's time zone.
+   */
   public static OffsetDateTime start() {
     return START.atZone(DemoStudio.ZONE).toOffsetDateTime();
   }

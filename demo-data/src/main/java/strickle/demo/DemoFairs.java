@@ -17,7 +17,7 @@ final class DemoFairs {
         new Fair(
             "breakwater",
             "Breakwater spring market",
-            LocalDateTime.parse("2027-04-03T10:00"),
+            LocalDateTime.parse("2027-03-27T10:00"),
             amount("85.00"),
             "card",
             List.of(
@@ -29,7 +29,7 @@ final class DemoFairs {
         new Fair(
             "orchard-lane",
             "Orchard Lane market",
-            LocalDateTime.parse("2027-04-24T10:00"),
+            LocalDateTime.parse("2027-04-17T10:00"),
             amount("60.00"),
             "own-table",
             List.of(

@@ -27,10 +27,12 @@ final class DemoMixes {
             .onHand("9000", 4),
         material("fine-sand", "fine dried sand", "aggregate", "g")
             .weighs(2.65)
+            .cement(0)
             .pack("25000", "12.00")
             .onHand("15000", 1),
         material("glass-fibre", "chopped glass fibre", "fibre", "g")
             .weighs(2.68)
+            .cement(0)
             .pack("1000", "19.00")
             .onHand("400", 6),
         material("iron-black", "iron oxide black", "pigment", "g")
@@ -53,9 +55,7 @@ final class DemoMixes {
         material("brass-hook", "brass screw hook", "hardware", "each")
             .pack("50", "46.00")
             .onHand("20", 7),
-        material("felt-pad", "felt pad", "hardware", "each")
-            .pack("200", "14.00")
-            .onHand("90", 2),
+        material("felt-pad", "felt pad", "hardware", "each").pack("200", "14.00").onHand("90", 2),
         material("box-s", "small box", "packaging", "each").pack("25", "13.00").onHand("12", 3),
         material("box-m", "medium box", "packaging", "each").pack("25", "21.00").onHand("10", 3),
         material("box-l", "large box", "packaging", "each").pack("10", "17.00").onHand("3", 3));

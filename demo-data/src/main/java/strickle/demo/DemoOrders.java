@@ -15,13 +15,13 @@ final class DemoOrders {
   static List<Order> small() {
     return written(
         custom("S-1", "a porch light")
-            .due("2027-03-18T18:00")
+            .due("2027-03-17T18:00")
             .matters("2")
             .line("lantern-tall-basalt", 1),
-        custom("S-2", "a hallway").due("2027-03-13T12:00").line("hook-fog", 7, "22.00"),
-        custom("S-3", "a kitchen door").due("2027-03-10T18:00").line("doorstop-brick", 3),
+        custom("S-2", "a hallway").due("2027-03-09T12:00").line("hook-fog", 7, "22.00"),
+        custom("S-3", "a kitchen door").due("2027-03-06T12:00").line("doorstop-brick", 3),
         fair("S-4", "Breakwater spring market")
-            .due("2027-03-15T20:00")
+            .due("2027-03-08T20:00")
             .line("tealight-fog", 6)
             .line("tealight-brick", 3));
   }
@@ -29,33 +29,31 @@ final class DemoOrders {
   static List<Order> medium() {
     return written(
         custom("M-1", "a wedding table")
-            .due("2027-03-20T12:00")
+            .due("2027-03-18T20:00")
             .matters("3")
             .line("tealight-fog", 12, "12.50")
             .line("lantern-tall-basalt", 1),
         custom("M-2", "a reading room")
-            .due("2027-03-19T17:00")
+            .due("2027-03-18T17:00")
             .matters("2")
             .line("bookends-basalt", 2),
         custom("M-3", "a guest house by the harbour")
-            .due("2027-03-20T17:00")
+            .due("2027-03-09T18:00")
             .matters("2")
             .line("hook-fog", 7, "22.00")
             .line("doorstop-brick", 3),
-        custom("M-4", "a neighbour's porch")
-            .due("2027-03-17T18:00")
-            .line("lantern-low-basalt", 2),
+        custom("M-4", "a neighbour's porch").due("2027-03-17T18:00").line("lantern-low-basalt", 2),
         custom("M-5", "a shop on the quay")
-            .due("2027-03-27T17:00")
+            .due("2027-03-13T12:00")
             .line("tealight-fog", 6, "7.00")
             .line("match-pot-brick", 3, "14.00")
             .line("hook-fog", 3, "12.00"),
         custom("M-6", "a garden party")
-            .due("2027-04-10T12:00")
+            .due("2027-04-03T12:00")
             .line("lantern-tall-basalt", 2)
             .line("lantern-low-basalt", 1),
         fair("M-7", "Breakwater spring market")
-            .due("2027-04-02T20:00")
+            .due("2027-03-26T20:00")
             .matters("2")
             .line("lantern-low-fog", 3)
             .line("tealight-brick", 11)

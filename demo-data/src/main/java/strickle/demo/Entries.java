@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
-import java.time.LocalTime;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.EnumMap;
@@ -24,8 +23,7 @@ import strickle.book.Window;
 /** Short ways to write the entries of a studio book that are one line each. */
 final class Entries {
 
-  private static final List<String> DAYS =
-      List.of("MON", "TUE", "WED", "THU", "FRI", "SAT", "SUN");
+  private static final List<String> DAYS = List.of("MON", "TUE", "WED", "THU", "FRI", "SAT", "SUN");
 
   private Entries() {}
 
@@ -58,22 +56,12 @@ final class Entries {
 
   /** Opening windows, each as "09:00-12:30". */
   static List<Window> windows(String... windows) {
-    return Arrays.stream(windows).map(Entries::window).toList();
-  }
-
-  private static Window window(String text) {
-    int dash = text.indexOf('-');
-    return new Window(minute(text.substring(0, dash)), minute(text.substring(dash + 1)));
-  }
-
-  private static int minute(String time) {
-    return LocalTime.parse(time).toSecondOfDay() / 60;
+    return Arrays.stream(windows).map(Window::parse).toList();
   }
 
   /** The room from a local time on: degrees Celsius and percent of relative humidity. */
   static Climate room(String from, double temperatureC, double humidityPercent) {
-    return new Climate(
-        LocalDateTime.parse(from), temperatureC, OptionalDouble.of(humidityPercent));
+    return new Climate(LocalDateTime.parse(from), temperatureC, OptionalDouble.of(humidityPercent));
   }
 
   /** A form: how many there are, what one costs, how many castings one lasts. */

@@ -4,7 +4,9 @@ import java.util.OptionalDouble;
 import strickle.book.Material;
 import strickle.book.Pack;
 
-/** Writes one material: {@code material(…).weighs(2.65).pack("25000", "12.00").onHand("900", 2)}. */
+/**
+ * Writes one material: {@code material(…).weighs(2.65).pack("25000", "12.00").onHand("900", 2)}.
+ */
 final class MaterialEntry {
 
   private final String id;

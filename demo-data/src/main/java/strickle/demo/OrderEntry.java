@@ -63,6 +63,12 @@ final class OrderEntry {
     return this;
   }
 
+  /** Lines written elsewhere. */
+  OrderEntry lines(List<Line> written) {
+    lines.addAll(written);
+    return this;
+  }
+
   /** The order as written. */
   Order build() {
     return new Order(id, buyer, kind, due, weight, lines);

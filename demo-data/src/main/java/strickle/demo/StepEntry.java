@@ -73,6 +73,12 @@ final class StepEntry {
   /** The step as written. */
   Step build() {
     return new Step(
-        name, setupMinutes, minutesEach, new After(wait, hours, atMostHours), by, consumes, restsOn);
+        name,
+        setupMinutes,
+        minutesEach,
+        new After(wait, hours, atMostHours),
+        by,
+        consumes,
+        restsOn);
   }
 }
