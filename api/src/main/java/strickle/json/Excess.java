@@ -7,7 +7,7 @@ enum Excess {
   DEPTH("depth", "nesting of { and [", Limits.DEPTH, "levels"),
   NAME("Name length", "a field name", Limits.NAME_LENGTH, "characters"),
   NUMBER("Number value length", "a number", Limits.NUMBER_LENGTH, "digits"),
-  TEXT("String value length", "a text", Limits.TEXT_LENGTH, "characters"),
+  TEXT("String value length", "a text or number", Limits.TEXT_LENGTH, "characters"),
   TOKENS("", "a file", Limits.TOKENS, "names, values and brackets");
 
   private final String sign;

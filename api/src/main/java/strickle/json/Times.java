@@ -6,6 +6,7 @@ import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.ResolverStyle;
+import java.time.temporal.ChronoUnit;
 import java.util.Locale;
 
 /**
@@ -54,6 +55,9 @@ final class Times {
   }
 
   static String written(OffsetDateTime time) {
+    if (!time.equals(time.truncatedTo(ChronoUnit.MINUTES))) {
+      throw new IllegalArgumentException(time + " is not a whole minute");
+    }
     return WRITTEN_OFFSET.format(time);
   }
 

@@ -67,7 +67,9 @@ final class Tree {
 
   private JsonNode root() {
     try {
-      parser.nextToken();
+      if (parser.nextToken() == null) {
+        throw Findings.refusal("an empty text", Slip.NO_VALUE.right());
+      }
       return value();
     } catch (JacksonException broken) {
       throw SyntaxFault.of(places, parser, broken);

@@ -146,7 +146,7 @@ class SyntaxTest {
     "DEPTH, 'nesting of { and [ of more than 40 levels', at most 40 levels",
     "NAME, a field name of more than 200 characters, at most 200 characters",
     "NUMBER, a number of more than 400 digits, at most 400 digits",
-    "TEXT, a text of more than 100000 characters, at most 100000 characters"
+    "TEXT, a text or number of more than 100000 characters, at most 100000 characters"
   })
   void whatIsTooLongOrTooDeepIsRefused(String kind, String found, String right) {
     String json =
