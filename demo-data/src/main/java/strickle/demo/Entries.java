@@ -42,9 +42,9 @@ final class Entries {
   static Map<DayOfWeek, List<Window>> week(String... days) {
     Map<DayOfWeek, List<Window>> hours = new EnumMap<>(DayOfWeek.class);
     for (String day : days) {
-      String[] words = day.split(" ");
-      DayOfWeek weekday = DayOfWeek.of(DAYS.indexOf(words[0]) + 1);
-      hours.put(weekday, windows(Arrays.copyOfRange(words, 1, words.length)));
+      List<String> words = List.of(day.split(" ", -1));
+      DayOfWeek weekday = DayOfWeek.of(DAYS.indexOf(words.getFirst()) + 1);
+      hours.put(weekday, words.stream().skip(1).map(Window::parse).toList());
     }
     return Collections.unmodifiableMap(hours);
   }
