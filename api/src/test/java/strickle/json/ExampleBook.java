@@ -56,4 +56,16 @@ final class ExampleBook {
     assertEquals(1, faults.size(), faults.toString());
     return faults.get(0).toString();
   }
+
+  /** The only fault of the file with one part replaced by another, as a person reads it. */
+  static String fault(String part, String other) {
+    return fault(with(part, other));
+  }
+
+  /** The path of the only fault of the file with one part replaced by another. */
+  static String path(String part, String other) {
+    List<Fault> faults = faults(with(part, other));
+    assertEquals(1, faults.size(), faults.toString());
+    return faults.get(0).path();
+  }
 }
