@@ -57,7 +57,8 @@ public final class Nearest {
     int[] last = firstRow(b.length());
     for (int i = 1; i <= a.length(); i++) {
       int[] row = nextRow(a, b, i, last, beforeLast);
-      if (least(row) > most && least(last) > most) {
+      // No later row can fall below: a swap gains no more than the row it passes over.
+      if (least(row) > most) {
         return most + 1;
       }
       beforeLast = last;

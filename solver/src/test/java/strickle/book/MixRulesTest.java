@@ -138,8 +138,19 @@ class MixRulesTest {
 
     assertEquals("$.pieces[0].mould", fault.path());
     assertEquals("\"planter-deep\" with mix \"slate\", 0 minutes", fault.found());
-    Mould aMinute = Altered.of(quick, "prepMinutes", 1);
-    assertEquals(
-        1, example().moulds(aMinute).mixes(ready).book().mould("planter-deep").prepMinutes());
+  }
+
+  @Test
+  void theMinuteOfAPourMayBePreparationMixingOrPouring() {
+    Mould quick =
+        Altered.of(Altered.of(SampleBook.planterDeep(), "prepMinutes", 0), "pourMinutes", 0);
+    Mix ready = Altered.of(SampleBook.slate(), "mixMinutes", 0);
+    Mould prepared = Altered.of(quick, "prepMinutes", 1);
+    Mould poured = Altered.of(quick, "pourMinutes", 1);
+    Mix mixed = Altered.of(ready, "mixMinutes", 1);
+
+    assertEquals(List.of(prepared), example().moulds(prepared).mixes(ready).book().moulds());
+    assertEquals(List.of(poured), example().moulds(poured).mixes(ready).book().moulds());
+    assertEquals(List.of(mixed), example().moulds(quick).mixes(mixed).book().mixes());
   }
 }
