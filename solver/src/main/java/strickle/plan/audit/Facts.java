@@ -37,7 +37,7 @@ final class Facts {
 
   private final Book book;
   private final Plan plan;
-  private final StudioTime time;
+  private final ZonedMinutes time;
   private final Map<String, Integer> formCounts;
   private final Map<String, Mix> mixes;
   private final Map<String, Piece> pieces;
@@ -52,7 +52,7 @@ final class Facts {
   private Facts(Book book, Plan plan) {
     this.book = book;
     this.plan = plan;
-    time = new StudioTime(book.studio().timeZone());
+    time = new ZonedMinutes(book.studio().timeZone());
     formCounts = book.forms().stream().collect(Collectors.toMap(Form::id, Form::count));
     mixes = byId(book.mixes(), Mix::id);
     pieces = byId(book.pieces(), Piece::id);
@@ -64,7 +64,9 @@ final class Facts {
         plan.ready().stream()
             .collect(
                 Collectors.toMap(
-                    Ready::run, ready -> StudioTime.minute(ready.at()), (first, second) -> first));
+                    Ready::run,
+                    ready -> ZonedMinutes.minute(ready.at()),
+                    (first, second) -> first));
     // Last, as the serving asks for the facts above.
     services = Serving.of(this);
   }
@@ -81,13 +83,13 @@ final class Facts {
     return plan;
   }
 
-  StudioTime time() {
+  ZonedMinutes time() {
     return time;
   }
 
   /** The minute before which nothing starts. */
   long from() {
-    return StudioTime.minute(plan.from());
+    return ZonedMinutes.minute(plan.from());
   }
 
   /** A mix by a name that the plan gives. */

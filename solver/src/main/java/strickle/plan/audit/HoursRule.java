@@ -18,7 +18,7 @@ final class HoursRule implements Rule {
   private record Work(Task task, long start, long end) {
 
     static Work of(Task task, Spell spell) {
-      return new Work(task, StudioTime.minute(spell.start()), StudioTime.minute(spell.end()));
+      return new Work(task, ZonedMinutes.minute(spell.start()), ZonedMinutes.minute(spell.end()));
     }
 
     String where() {
@@ -71,11 +71,12 @@ final class HoursRule implements Rule {
 
   private static void goesOn(
       Facts facts, Work before, Work after, OpenHours open, Findings findings) {
-    findings.unless(
-        open.isWindowEnd(before.end()),
-        before.where(),
-        "breaks off at " + facts.time().say(before.end()) + ", when no window closes");
-    OptionalLong next = open.nextStart(before.end());
+    if (!open.isWindowEnd(before.end())) {
+      String at = facts.time().say(before.end());
+      findings.add(before.where(), "breaks off at " + at + ", when no window closes");
+      return;
+    }
+    OptionalLong next = open.backAt(before.end());
     String due = next.isPresent() ? facts.time().say(next.getAsLong()) : "never";
     findings.unless(
         next.isPresent() && next.getAsLong() == after.start(),

@@ -21,9 +21,9 @@ final class OpenHours {
 
   private final Person person;
   private final Map<LocalDate, List<Window>> special = new HashMap<>();
-  private final StudioTime time;
+  private final ZonedMinutes time;
 
-  OpenHours(Person person, StudioTime time) {
+  OpenHours(Person person, ZonedMinutes time) {
     this.person = person;
     this.time = time;
     for (SpecialDay day : person.exceptions()) {
@@ -49,15 +49,18 @@ final class OpenHours {
     return around(minute).anyMatch(open -> open.end() == minute);
   }
 
-  /** The start of the first window that begins at this minute or later, if there ever is one. */
-  OptionalLong nextStart(long minute) {
+  /**
+   * From which minute on the person, done with one window, is there again, if ever: the start of
+   * the next window, or at once where a clock change has pushed it into the one before.
+   */
+  OptionalLong backAt(long closing) {
     // A weekday comes round every seven days, and each special date can spoil one of its turns.
     int enough = 7 * (special.size() + 1) + 2;
-    LocalDate from = time.date(minute).minusDays(1);
+    LocalDate from = time.date(closing).minusDays(1);
     return Stream.concat(days(from, enough), special.keySet().stream())
         .flatMap(this::on)
-        .mapToLong(Open::start)
-        .filter(start -> start >= minute)
+        .filter(open -> open.end() > closing)
+        .mapToLong(open -> Math.max(open.start(), closing))
         .min();
   }
 

@@ -50,7 +50,7 @@ final class OrdersRule implements Rule {
     long late = service.lateMinutes().getAsLong();
     for (OrderOutcome outcome : outcomes) {
       findings.unless(
-          StudioTime.minute(outcome.ready()) == ready,
+          ZonedMinutes.minute(outcome.ready()) == ready,
           where,
           "is listed as ready at " + outcome.ready() + ", but is at " + facts.time().say(ready));
       findings.unless(

@@ -44,7 +44,7 @@ final class ReadyRule implements Rule {
             dry -> {
               for (Ready ready : stated.getOrDefault(course.run().id(), List.of())) {
                 findings.unless(
-                    StudioTime.minute(ready.at()) == dry.to(),
+                    ZonedMinutes.minute(ready.at()) == dry.to(),
                     course.where(),
                     "is listed as ready at "
                         + ready.at()

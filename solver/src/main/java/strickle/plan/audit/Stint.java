@@ -13,8 +13,8 @@ import strickle.plan.Task;
 record Stint(Task task, long start, long end, long minutes) {
 
   static Stint of(Task task) {
-    long start = StudioTime.minute(task.start());
-    return new Stint(task, start, StudioTime.minute(task.end()), task.minutes());
+    long start = ZonedMinutes.minute(task.start());
+    return new Stint(task, start, ZonedMinutes.minute(task.end()), task.minutes());
   }
 
   String where() {

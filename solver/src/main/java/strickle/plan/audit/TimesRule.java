@@ -32,7 +32,7 @@ final class TimesRule implements Rule {
     }
   }
 
-  private record Reader(StudioTime time, Findings findings) {
+  private record Reader(ZonedMinutes time, Findings findings) {
 
     void read(String where, OffsetDateTime... moments) {
       for (OffsetDateTime at : moments) {

@@ -50,7 +50,7 @@ final class TotalsRule implements Rule {
         facts.courses().stream().flatMapToLong(course -> facts.ready(course).stream());
     long due = ready.max().orElse(facts.from());
     findings.unless(
-        StudioTime.minute(facts.plan().totals().lastReady()) == due,
+        ZonedMinutes.minute(facts.plan().totals().lastReady()) == due,
         WHERE,
         "lastReady " + facts.plan().totals().lastReady() + ", but it is " + facts.time().say(due));
   }

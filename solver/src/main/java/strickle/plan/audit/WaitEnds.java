@@ -33,7 +33,7 @@ final class WaitEnds {
   private final TreeMap<Long, Stretch> stretches = new TreeMap<>();
   private final Stretch before;
 
-  WaitEnds(List<Climate> climate, StudioTime time) {
+  WaitEnds(List<Climate> climate, ZonedMinutes time) {
     TreeMap<Long, Double> paces = new TreeMap<>();
     climate.forEach(c -> paces.put(time.minute(c.from()), pace(c.temperatureC())));
     before = new Stretch(paces.isEmpty() ? 0 : paces.firstKey(), 0, 1);

@@ -36,7 +36,7 @@ final class WaitsRule implements Rule {
   }
 
   private static Gap gap(Wait wait) {
-    return new Gap(wait.kind(), StudioTime.minute(wait.from()), StudioTime.minute(wait.to()));
+    return new Gap(wait.kind(), ZonedMinutes.minute(wait.from()), ZonedMinutes.minute(wait.to()));
   }
 
   private static String say(Facts facts, Gap gap) {

@@ -22,7 +22,7 @@ import strickle.book.Window;
 
 class OpenHoursTest {
 
-  private static final StudioTime TIME = new StudioTime(ZoneId.of("America/Chicago"));
+  private static final ZonedMinutes TIME = new ZonedMinutes(ZoneId.of("America/Chicago"));
 
   private final OpenHours ana = new OpenHours(SampleBook.ana(), TIME);
 
@@ -36,12 +36,11 @@ class OpenHoursTest {
   }
 
   @Test
-  void theNextWindowIsTheFirstThatBeginsThenOrLater() {
-    assertEquals(next("2027-04-05T13:00"), ana.nextStart(minute("2027-04-05T12:00")));
-    assertEquals(next("2027-04-05T13:00"), ana.nextStart(minute("2027-04-05T13:00")));
-    assertEquals(next("2027-04-06T09:00"), ana.nextStart(minute("2027-04-05T13:01")));
+  void afterClosingAPersonIsBackWhenTheNextWindowOpens() {
+    assertEquals(next("2027-04-05T13:00"), ana.backAt(minute("2027-04-05T12:00")));
+    assertEquals(next("2027-04-06T09:00"), ana.backAt(minute("2027-04-05T17:00")));
     // Wednesday is free and Thursday the 8th taken off.
-    assertEquals(next("2027-04-09T09:00"), ana.nextStart(minute("2027-04-06T17:00")));
+    assertEquals(next("2027-04-09T09:00"), ana.backAt(minute("2027-04-06T17:00")));
   }
 
   @Test
@@ -59,7 +58,7 @@ class OpenHoursTest {
     }
     Person mondays = SampleBook.person("mo", List.of(SampleBook.hours(9, 12)), DayOfWeek.MONDAY);
     OpenHours hours = new OpenHours(Altered.of(mondays, "exceptions", holiday), TIME);
-    assertEquals(next("2027-05-24T09:00"), hours.nextStart(minute("2027-04-05T12:00")));
+    assertEquals(next("2027-05-24T09:00"), hours.backAt(minute("2027-04-05T12:00")));
   }
 
   @Test
@@ -68,8 +67,8 @@ class OpenHoursTest {
         new SpecialDay(LocalDate.parse("2028-07-03"), List.of(SampleBook.hours(9, 12)));
     Person helper = new Person("jo", "Jo", Map.of(), List.of(summer));
     OpenHours hours = new OpenHours(helper, TIME);
-    assertEquals(next("2028-07-03T09:00"), hours.nextStart(minute("2027-04-05T12:00")));
-    assertEquals(OptionalLong.empty(), hours.nextStart(minute("2028-07-03T09:01")));
+    assertEquals(next("2028-07-03T09:00"), hours.backAt(minute("2027-04-05T12:00")));
+    assertEquals(OptionalLong.empty(), hours.backAt(minute("2028-07-03T12:00")));
   }
 
   @Test
@@ -80,7 +79,7 @@ class OpenHoursTest {
     OpenHours hours = new OpenHours(nights, TIME);
     assertTrue(hours.isOpen(minute("2027-04-05T22:00"), minute("2027-04-06T04:00")));
     assertTrue(hours.isWindowEnd(minute("2027-04-06T00:00")));
-    assertEquals(next("2027-04-06T00:00"), hours.nextStart(minute("2027-04-06T00:00")));
+    assertEquals(next("2027-04-06T00:00"), hours.backAt(minute("2027-04-06T00:00")));
     assertFalse(hours.isOpen(minute("2027-04-06T03:00"), minute("2027-04-06T05:00")));
   }
 
@@ -124,6 +123,17 @@ class OpenHoursTest {
         hours.isOpen(minuteOf("2027-03-14T03:29-05:00"), minuteOf("2027-03-14T03:30-05:00")));
   }
 
+  @Test
+  void windowsThatAClockChangePushesTogetherAreWorkedThrough() {
+    // From 1:00 to 2:30, which is 3:30 that night, and from 3:00 to 5:00.
+    List<Window> windows = List.of(new Window(60, 150), new Window(180, 300));
+    OpenHours hours = new OpenHours(SampleBook.person("su", windows, DayOfWeek.SUNDAY), TIME);
+    long closes = minuteOf("2027-03-14T03:30-05:00");
+    assertTrue(hours.isOpen(minute("2027-03-14T01:00"), minute("2027-03-14T05:00")));
+    assertTrue(hours.isWindowEnd(closes));
+    assertEquals(OptionalLong.of(closes), hours.backAt(closes));
+  }
+
   private static OpenHours sundays(int startMinute, int endMinute) {
     List<Window> windows = List.of(new Window(startMinute, endMinute));
     return new OpenHours(SampleBook.person("su", windows, DayOfWeek.SUNDAY), TIME);
@@ -138,6 +148,6 @@ class OpenHoursTest {
   }
 
   private static long minuteOf(String moment) {
-    return StudioTime.minute(OffsetDateTime.parse(moment));
+    return ZonedMinutes.minute(OffsetDateTime.parse(moment));
   }
 }

@@ -14,7 +14,7 @@ import strickle.book.Climate;
 /** When waits end. Paces are worked out from EN 1992-1-1 B.10, by hand. */
 class WaitEndsTest {
 
-  private static final StudioTime TIME = new StudioTime(ZoneId.of("America/Chicago"));
+  private static final ZonedMinutes TIME = new ZonedMinutes(ZoneId.of("America/Chicago"));
   private static final long MONDAY = minute("2027-04-05T00:00");
 
   @Test

@@ -10,11 +10,11 @@ import java.time.ZoneId;
  * Turns times into minutes since 1970 (UTC) and back, so that elapsed time is a difference, also
  * across a clock change.
  */
-final class StudioTime {
+final class ZonedMinutes {
 
   private final ZoneId zone;
 
-  StudioTime(ZoneId zone) {
+  ZonedMinutes(ZoneId zone) {
     this.zone = zone;
   }
 
