@@ -38,13 +38,13 @@ final class DemoOrders {
             .matters("2")
             .line("bookends-basalt", 2),
         custom("M-3", "a guest house by the harbour")
-            .due("2027-03-09T18:00")
+            .due("2027-03-08T18:00")
             .matters("2")
             .line("hook-fog", 7, "22.00")
             .line("doorstop-brick", 3),
         custom("M-4", "a neighbour's porch").due("2027-03-17T18:00").line("lantern-low-basalt", 2),
         custom("M-5", "a shop on the quay")
-            .due("2027-03-13T12:00")
+            .due("2027-03-10T18:00")
             .line("tealight-fog", 6, "7.00")
             .line("match-pot-brick", 3, "14.00")
             .line("hook-fog", 3, "12.00"),
