@@ -5,6 +5,7 @@ import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
@@ -102,7 +103,7 @@ final class Readers {
     if (type.getRawType() == List.class) {
       return new ListReader<>(of(parts[0]));
     }
-    if (type.getRawType() == Map.class) {
+    if (type.getRawType() == Map.class && parts[0] == DayOfWeek.class) {
       return new WeekReader(new ListReader<>(windows()));
     }
     throw new IllegalArgumentException("no reader for " + type);

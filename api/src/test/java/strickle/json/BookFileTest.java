@@ -36,6 +36,9 @@ import strickle.book.Use;
 import strickle.book.WaitKind;
 import strickle.book.Water;
 import strickle.book.Window;
+import strickle.demo.Demo;
+import strickle.demo.Generator;
+import strickle.demo.Size;
 
 class BookFileTest {
 
@@ -116,6 +119,18 @@ class BookFileTest {
   void aBookWrittenTwiceIsTheSameText() {
     String written = BookFile.write(EXAMPLE);
     assertEquals(written, BookFile.write(ExampleBook.parse(written)));
+  }
+
+  @Test
+  void demoAndGeneratedBooksWrittenAndReadAgainAreEqual() {
+    for (Size size : Size.values()) {
+      Book book = Demo.book(size);
+      assertEquals(book, ExampleBook.parse(BookFile.write(book)), size.name());
+    }
+    for (int i = 1; i <= 5; i++) {
+      Book book = Generator.book(40 * i, i);
+      assertEquals(book, ExampleBook.parse(BookFile.write(book)), "seed " + i);
+    }
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import strickle.book.Fault;
@@ -83,6 +84,7 @@ class FilesTest {
   }
 
   @Test
+  @Tag("slow")
   void deepFilesAreRefusedQuickly() {
     String deep = "[".repeat(Limits.FILE_BYTES);
     assertTimeout(QUICKLY, () -> assertEquals(1, ExampleBook.faults(deep).size()));
@@ -91,6 +93,7 @@ class FilesTest {
   }
 
   @Test
+  @Tag("slow")
   void fullFilesOfSmallThingsAreRefusedQuickly() {
     refusedQuickly("{\"pins\": [", "1,", "1]}");
     refusedQuickly("{\"pins\": [", "{},", "{}]}");
@@ -102,6 +105,7 @@ class FilesTest {
   }
 
   @Test
+  @Tag("slow")
   void fullFilesOfDifferentUnknownFieldsAreRefusedQuickly() {
     StringBuilder json = new StringBuilder("{");
     for (int i = 0; json.length() < Limits.FILE_BYTES - 100; i++) {

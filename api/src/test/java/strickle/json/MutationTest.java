@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.util.function.Predicate;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import strickle.book.Book;
 import strickle.book.Fault;
@@ -13,9 +14,10 @@ import strickle.book.Faulty;
 import strickle.plan.Plan;
 
 /** Whatever is done to a file, reading it gives its record or faults, and nothing else. */
+@Tag("slow")
 class MutationTest {
 
-  private static final int ROUNDS = 3000;
+  private static final int ROUNDS = 2500;
 
   @Test
   void whateverIsDoneToABookGivesABookOrFaultsWithPaths() {

@@ -117,6 +117,16 @@ class SyntaxTest {
   }
 
   @Test
+  void placesAreRightFarIntoALongFile() {
+    String far = "{\"pins\": [\n" + "1,\n".repeat(100_000);
+    broken(far + "  x]}", "\"x\" at line 100002, column 3", VALUE);
+    String twice = far + "1], \"a\": 0, \"a\": 1}";
+    assertEquals(
+        "the field \"a\" a second time at line 100002, column 13",
+        ExampleBook.faults(twice).get(0).found());
+  }
+
+  @Test
   void columnsCountCharactersAndLinesEndInAnyWay() {
     broken("{\"🏺\": x}", "\"x\" at line 1, column 7", VALUE);
     broken("{\r\n\"a\":\rx}", "\"x\" at line 3, column 1", VALUE);
