@@ -54,8 +54,9 @@ final class Findings {
     if (faults.isEmpty()) {
       return;
     }
-    if (faults.size() > Limits.FAULTS) {
-      faults.subList(Limits.FAULTS, faults.size()).clear();
+    if (full()) {
+      faults.subList(Limits.FAULTS - 1, faults.size()).clear();
+      add(new Fault(JsonPath.ROOT, Limits.FAULTS + " faults or more", "these put right first"));
     }
     throw new Faulty(faults);
   }

@@ -192,10 +192,15 @@ class BookFaultsTest {
   }
 
   @Test
-  void moreFaultsThanAnybodyReadsAreCutOff() {
+  void moreFaultsThanAnybodyReadsAreCutOffAndThatIsTold() {
     String list = "[" + "1,".repeat(5000) + "1]";
     String json = ExampleBook.with("\"pins\": []", "\"pins\": " + list);
-    assertEquals(Limits.FAULTS, ExampleBook.faults(json).size());
+    List<Fault> faults = ExampleBook.faults(json);
+    assertEquals(1000, faults.size());
+    assertEquals("$.pins[998]", faults.get(998).path());
+    assertEquals(
+        "$: found 1000 faults or more; right would be these put right first",
+        faults.get(999).toString());
   }
 
   @Test
