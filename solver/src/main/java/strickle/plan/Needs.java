@@ -67,8 +67,8 @@ public final class Needs {
   }
 
   /** All castings to be planned. */
-  public int castings() {
-    return castings.values().stream().mapToInt(Integer::intValue).sum();
+  public long castings() {
+    return castings.values().stream().mapToLong(Integer::longValue).sum();
   }
 
   /**

@@ -25,6 +25,9 @@ public final class Planning {
   /** Two years ahead is far enough for most books; a book that needs more gets more. */
   private static final int FIRST_HORIZON_MINUTES = 2 * 366 * 24 * 60;
 
+  /** More than a studio of two pours in years; it keeps a slip of the pen from filling memory. */
+  private static final int MOST_CASTINGS = 10_000;
+
   private static final int HORIZONS = 4;
 
   private final Book book;
@@ -62,6 +65,7 @@ public final class Planning {
    */
   public static List<Fault> faults(Book book, OffsetDateTime from) {
     List<Fault> faults = new ArrayList<>(Feasible.faults(book));
+    faults.addAll(tooMuch(book));
     if (faults.isEmpty()) {
       faults.addAll(Feasibility.faults(book, time(book, from)));
       faults.addAll(PinRules.faults(book, time(book, from)));
@@ -122,6 +126,17 @@ public final class Planning {
             report.schedules(),
             late,
             report.best().attended()));
+  }
+
+  private static List<Fault> tooMuch(Book book) {
+    long castings = Needs.of(book).castings();
+    return castings <= MOST_CASTINGS
+        ? List.of()
+        : List.of(
+            new Fault(
+                "$.orders",
+                castings + " castings to plan",
+                "at most " + MOST_CASTINGS + " at a time; check quantities and goodPercent"));
   }
 
   private static Fault noHours() {

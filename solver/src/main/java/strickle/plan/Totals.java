@@ -31,5 +31,12 @@ public record Totals(
     flaws.when(wrong, ".weightedLateHours", weightedLateHours, "a number of hours, 0 or more");
     flaws.atLeast(0, ".lateOrders", lateOrders).atLeast(0, ".attendedMinutes", attendedMinutes);
     flaws.atLeast(0, ".lots", lots).time(".lastReady", lastReady).raise();
+    weightedLateHours = plain(weightedLateHours);
+  }
+
+  /** Without zeros that say nothing, so that 3.0 hours and 3 hours are equal. */
+  private static BigDecimal plain(BigDecimal hours) {
+    BigDecimal stripped = hours.stripTrailingZeros();
+    return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
   }
 }

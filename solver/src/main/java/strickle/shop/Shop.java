@@ -50,6 +50,16 @@ public record Shop(
     fixed = List.copyOf(fixed);
   }
 
+  /**
+   * Refuses indices that point nowhere and parts that do not go together.
+   *
+   * @throws IllegalArgumentException naming the part
+   */
+  Shop checked() {
+    ShopCheck.check(this);
+    return this;
+  }
+
   /** How many jobs there are to do, settled ones included. */
   public int jobs() {
     return kinds.stream().mapToInt(Kind::jobs).sum();

@@ -48,7 +48,7 @@ final class Tables {
   final DueTables dues;
 
   Tables(Shop shop) {
-    this.shop = shop;
+    this.shop = shop.checked();
     List<Kind> all = shop.kinds();
     kinds = all.size();
     family = all.stream().mapToInt(Kind::family).toArray();
