@@ -1,6 +1,7 @@
 package strickle.plan.audit;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import strickle.book.Line;
 import strickle.book.Piece;
@@ -51,12 +52,13 @@ final class CompletenessRule implements Rule {
         facts.services().stream()
             .collect(Collectors.toMap(service -> service.order().id(), service -> service));
     for (OrderOutcome outcome : facts.plan().orders()) {
-      Service service = services.get(outcome.order());
+      Optional<Service> service = Optional.ofNullable(services.get(outcome.order()));
       // An order that cannot be served or does not exist is taken at its word.
       boolean late =
-          service == null || service.ready().isEmpty()
-              ? outcome.lateMinutes() > 0
-              : service.isLate();
+          service
+              .filter(served -> served.ready().isPresent())
+              .map(Service::isLate)
+              .orElse(outcome.lateMinutes() > 0);
       reason(outcome, late, findings);
     }
   }

@@ -27,7 +27,7 @@ final class FormsRule implements Rule {
   @Override
   public void read(Facts facts, Findings findings) {
     Map<Unit, List<Holding>> holdings =
-        new TreeMap<>(Comparator.comparing(Unit::form).thenComparing(Unit::number));
+        new TreeMap<>(Comparator.comparing(Unit::form).thenComparingInt(Unit::number));
     for (Course course : facts.courses()) {
       Map<String, List<Integer>> held = held(course);
       enough(course, held, findings);

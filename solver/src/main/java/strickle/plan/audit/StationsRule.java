@@ -4,6 +4,7 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalLong;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import strickle.book.RestsOn;
 
@@ -17,7 +18,7 @@ final class StationsRule implements Rule {
 
   @Override
   public void read(Facts facts, Findings findings) {
-    Map<String, TreeMap<Long, Long>> changes = new HashMap<>();
+    Map<String, SortedMap<Long, Long>> changes = new HashMap<>();
     for (Course course : facts.courses()) {
       for (int number = 1; number <= course.piece().route().size(); number++) {
         rest(facts, course, number, changes);
@@ -38,7 +39,7 @@ final class StationsRule implements Rule {
 
   /** Notes by how many the places taken change, and when. */
   private static void rest(
-      Facts facts, Course course, int number, Map<String, TreeMap<Long, Long>> changes) {
+      Facts facts, Course course, int number, Map<String, SortedMap<Long, Long>> changes) {
     Optional<RestsOn> rests = course.step(number).restsOn();
     Optional<Stint> step = course.stages().get(number);
     OptionalLong until = until(facts, course, number);
@@ -48,7 +49,7 @@ final class StationsRule implements Rule {
     long from = step.get().start();
     if (from < until.getAsLong()) {
       long places = course.pieces() * rests.get().placesEach();
-      TreeMap<Long, Long> there =
+      SortedMap<Long, Long> there =
           changes.computeIfAbsent(rests.get().station(), station -> new TreeMap<>());
       there.merge(from, places, Long::sum);
       there.merge(until.getAsLong(), -places, Long::sum);
@@ -68,7 +69,7 @@ final class StationsRule implements Rule {
 
   /** Tells each time the places taken rise above what there is. */
   private static void places(
-      Facts facts, String where, long places, TreeMap<Long, Long> changes, Findings findings) {
+      Facts facts, String where, long places, SortedMap<Long, Long> changes, Findings findings) {
     long taken = 0;
     for (Map.Entry<Long, Long> change : changes.entrySet()) {
       taken += change.getValue();
