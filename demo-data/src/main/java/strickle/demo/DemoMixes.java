@@ -4,6 +4,7 @@ import static strickle.demo.MaterialEntry.material;
 import static strickle.demo.MixEntry.mix;
 
 import java.util.List;
+import java.util.stream.Stream;
 import strickle.book.Basis;
 import strickle.book.Material;
 import strickle.book.Mix;
@@ -14,6 +15,11 @@ final class DemoMixes {
   private DemoMixes() {}
 
   static List<Material> materials() {
+    return Stream.of(poured(), used(), counted()).flatMap(List::stream).toList();
+  }
+
+  /** What is poured, in grams with its relative density. */
+  private static List<Material> poured() {
     return List.of(
         material("grey-cement", "grey cement", "binder", "g")
             .weighs(3.12)
@@ -42,7 +48,12 @@ final class DemoMixes {
         material("iron-red", "iron oxide red", "pigment", "g")
             .weighs(5.0)
             .pack("1000", "17.00")
-            .onHand("500", 5),
+            .onHand("500", 5));
+  }
+
+  /** What is brushed and rubbed on. */
+  private static List<Material> used() {
+    return List.of(
         material("release-wax", "release wax", "release", "g")
             .pack("500", "14.00")
             .onHand("180", 3),
@@ -51,7 +62,12 @@ final class DemoMixes {
             .onHand("600", 4),
         material("finish-wax", "finishing wax", "coating", "g")
             .pack("200", "19.00")
-            .onHand("120", 4),
+            .onHand("120", 4));
+  }
+
+  /** What is counted out: fittings and boxes. */
+  private static List<Material> counted() {
+    return List.of(
         material("brass-hook", "brass screw hook", "hardware", "each")
             .pack("50", "46.00")
             .onHand("20", 7),
@@ -62,29 +78,38 @@ final class DemoMixes {
   }
 
   static List<Mix> mixes() {
-    return List.of(
-        mix("basalt", "basalt", "#4b4e52")
-            .dry("grey-cement", 100)
-            .dry("fine-sand", 100)
-            .pigment("iron-black", 5, Basis.CEMENT)
-            .water(37, Basis.CEMENT)
-            .air(2)
-            .minutes(12, 25, 8),
-        mix("brick", "brick", "#9c5a45")
-            .dry("white-cement", 60)
-            .dry("grey-cement", 40)
-            .dry("fine-sand", 120)
-            .pigment("iron-red", 2.5, Basis.DRY)
-            .water(17, Basis.DRY_AND_PIGMENT)
-            .air(2.5)
-            .minutes(14, 28, 9),
-        mix("fog", "fog", "#c9cbc6")
-            .dry("white-cement", 100)
-            .dry("fine-sand", 110)
-            .dry("glass-fibre", 1)
-            .water(18, Basis.DRY)
-            .air(3)
-            .measured(2190)
-            .minutes(12, 22, 7));
+    return List.of(basalt(), brick(), fog());
+  }
+
+  private static Mix basalt() {
+    return mix("basalt", "basalt", "#4b4e52")
+        .dry("grey-cement", 100)
+        .dry("fine-sand", 100)
+        .pigment("iron-black", 5, Basis.CEMENT)
+        .water(37, Basis.CEMENT)
+        .air(2)
+        .minutes(12, 25, 8);
+  }
+
+  private static Mix brick() {
+    return mix("brick", "brick", "#9c5a45")
+        .dry("white-cement", 60)
+        .dry("grey-cement", 40)
+        .dry("fine-sand", 120)
+        .pigment("iron-red", 2.5, Basis.DRY)
+        .water(17, Basis.DRY_AND_PIGMENT)
+        .air(2.5)
+        .minutes(14, 28, 9);
+  }
+
+  private static Mix fog() {
+    return mix("fog", "fog", "#c9cbc6")
+        .dry("white-cement", 100)
+        .dry("fine-sand", 110)
+        .dry("glass-fibre", 1)
+        .water(18, Basis.DRY)
+        .air(3)
+        .measured(2190)
+        .minutes(12, 22, 7);
   }
 }
