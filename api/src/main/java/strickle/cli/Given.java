@@ -1,0 +1,114 @@
+package strickle.cli;
+
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.ResolverStyle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import strickle.book.Fault;
+import strickle.book.Faulty;
+
+/**
+ * Reads the values of options and gathers what is wrong with them, so that all of it is told at
+ * once. A value that was not given, or is wrong, is empty.
+ */
+final class Given {
+
+  /** Longer than any number that can be meant, and short enough to work with at once. */
+  private static final int LONGEST_NUMBER = 30;
+
+  private static final int FIRST_YEAR = 1970;
+  private static final int LAST_YEAR = 2199;
+  private static final String YEARS = "a year from " + FIRST_YEAR + " to " + LAST_YEAR;
+
+  private static final DateTimeFormatter DATE = strict("uuuu-MM-dd");
+  private static final DateTimeFormatter TIME = strict("uuuu-MM-dd'T'HH:mm");
+
+  private final List<Fault> faults = new ArrayList<>();
+
+  /** A whole number between two, both allowed. */
+  Optional<Long> whole(String option, String text, long least, long most) {
+    String right = "a whole number from " + least + " to " + most;
+    Optional<Long> number = read(option, text, right, Given::whole);
+    return number.filter(n -> must(least <= n && n <= most, option, text, right));
+  }
+
+  /** A decimal number such as 0.99; how large it may be is for others to say. */
+  Optional<BigDecimal> decimal(String option, String text) {
+    return read(option, text, "a number such as 30 or 0.99", Given::decimal);
+  }
+
+  /** A date, which means its midnight, or a date with a time. */
+  Optional<LocalDateTime> moment(String option, String text) {
+    String right = "a date such as 2027-04-05, or with a time such as 2027-04-05T09:00";
+    Optional<LocalDateTime> moment = read(option, text, right, Given::moment);
+    return moment.filter(at -> must(isPlausible(at.getYear()), option, text, YEARS));
+  }
+
+  /** Notes a fault unless the rule holds; says whether it does. */
+  boolean must(boolean holds, String option, String text, String right) {
+    if (!holds) {
+      faults.add(new Fault(option, '"' + text + '"', right));
+    }
+    return holds;
+  }
+
+  /**
+   * Ends the reading.
+   *
+   * @throws Faulty when anything is wrong
+   */
+  void done() {
+    if (!faults.isEmpty()) {
+      throw new Faulty(faults);
+    }
+  }
+
+  private <T> Optional<T> read(String option, String text, String right, Reading<T> reading) {
+    if (text == null) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(reading.of(text));
+    } catch (NumberFormatException | DateTimeException unreadable) {
+      must(false, option, text, right);
+      return Optional.empty();
+    }
+  }
+
+  private static Long whole(String text) {
+    return Long.valueOf(text);
+  }
+
+  private static BigDecimal decimal(String text) {
+    if (text.length() > LONGEST_NUMBER || !text.matches("-?[0-9]+([.][0-9]+)?")) {
+      throw new NumberFormatException(text);
+    }
+    return new BigDecimal(text);
+  }
+
+  private static LocalDateTime moment(String text) {
+    return text.contains("T")
+        ? LocalDateTime.parse(text, TIME)
+        : LocalDate.parse(text, DATE).atStartOfDay();
+  }
+
+  private static boolean isPlausible(int year) {
+    return FIRST_YEAR <= year && year <= LAST_YEAR;
+  }
+
+  private static DateTimeFormatter strict(String pattern) {
+    return DateTimeFormatter.ofPattern(pattern, Locale.ROOT)
+        .withResolverStyle(ResolverStyle.STRICT);
+  }
+
+  @FunctionalInterface
+  private interface Reading<T> {
+    T of(String text);
+  }
+}

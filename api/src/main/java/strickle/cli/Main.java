@@ -1,0 +1,107 @@
+package strickle.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.BufferedOutputStream;
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.time.Clock;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** The program {@code strickle}: finds the command that was asked for and runs it. */
+@Command(
+    name = "strickle",
+    mixinStandardHelpOptions = true,
+    version = Version.TEXT,
+    synopsisSubcommandLabel = "COMMAND",
+    description = {
+      "Lays out a small concrete-casting studio's week of pours across moulds, cure times and"
+          + " finishing steps, works out every batch, and says what a piece costs and what to ask."
+    },
+    footer = {
+      "",
+      "Examples:",
+      "  strickle plan demo                   the week of a made-up studio",
+      "  strickle plan studio.json            your own week, from today on",
+      "  strickle price studio.json           what each piece costs and what to ask",
+      "  strickle check studio.json           whether the book can be read and planned",
+      "  strickle plan --help                 all about one command",
+      "",
+      "Exit codes: 0 done, 2 the command line or the book is wrong, 1 anything else."
+    })
+public final class Main implements Runnable {
+
+  private static final int HELP_WIDTH = 90;
+
+  @Spec private CommandSpec spec;
+
+  private Main() {}
+
+  /**
+   * Runs a command on the streams of the process and ends it: 0 when done, 2 for a wrong command
+   * line or book, 1 for anything else.
+   *
+   * @param arguments the command and what belongs to it
+   */
+  public static void main(String[] arguments) {
+    Output output = new Output(new FileOutputStream(FileDescriptor.out));
+    PrintStream out = new PrintStream(new BufferedOutputStream(output), false, UTF_8);
+    PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, UTF_8);
+    Interruption interruption = new Interruption();
+    Clock clock = Clock.systemUTC();
+    Surroundings here = new Surroundings(clock, out, err, Terminal::onStandardError, interruption);
+    int code = run(here, arguments);
+    out.flush();
+    int honest =
+        output
+            .failure()
+            .map(why -> Outcome.failed("the output could not be written: " + why, err))
+            .orElse(code);
+    interruption.finished(honest);
+    System.exit(honest);
+  }
+
+  /**
+   * Runs a command.
+   *
+   * @return the exit code
+   */
+  static int run(Surroundings here, String... arguments) {
+    try {
+      return commandLine(here).execute(arguments);
+    } catch (Error beyondHelp) {
+      return Outcome.of(beyondHelp, here.err());
+    }
+  }
+
+  private static CommandLine commandLine(Surroundings here) {
+    CommandLine line =
+        new CommandLine(new Main())
+            .addSubcommand(new PlanCommand(here))
+            .addSubcommand(new PriceCommand(here))
+            .addSubcommand(new CheckCommand(here))
+            .addSubcommand(new DemoCommand(here));
+    // Only here, so that a mistyped command is told and not what stands behind it.
+    line.getCommandSpec().parser().stopAtUnmatched(true);
+    return line.setOut(new PrintWriter(new OutputStreamWriter(here.out(), UTF_8), true))
+        .setErr(new PrintWriter(new OutputStreamWriter(here.err(), UTF_8), true))
+        .setExpandAtFiles(false)
+        .setUsageHelpWidth(HELP_WIDTH)
+        .setParameterExceptionHandler(
+            (wrong, given) -> Outcome.ofWrongCommandLine(wrong, here.err()))
+        .setExecutionExceptionHandler((thrown, which, given) -> Outcome.of(thrown, here.err()));
+  }
+
+  @Override
+  public void run() {
+    String right = "Missing command: plan, price, check or demo";
+    throw new ParameterException(spec.commandLine(), right);
+  }
+}

@@ -1,0 +1,27 @@
+package strickle.cli;
+
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import strickle.book.Fault;
+import strickle.book.Faulty;
+
+/** Makes paths of what was given. */
+final class Paths {
+
+  private Paths() {}
+
+  /**
+   * The path that a text names.
+   *
+   * @param argument the argument it was given for
+   * @throws Faulty when no file could have such a path
+   */
+  static Path of(String argument, String text, String right) {
+    try {
+      return Path.of(text);
+    } catch (InvalidPathException impossible) {
+      throw new Faulty(List.of(new Fault(argument, '"' + text + '"', right)));
+    }
+  }
+}

@@ -1,0 +1,72 @@
+package strickle.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import strickle.book.Book;
+import strickle.book.Studio;
+import strickle.plan.OrderOutcome;
+import strickle.plan.Plan;
+
+/** A whole plan as a page of text: what comes of it first, then what is to be done. */
+final class PlanText {
+
+  private static final String CARE =
+      "Take care: wet cement is caustic, so wear gloves and eye protection and wash off splashes at"
+          + " once. Cement and stone dust harm the lungs: wear a mask when weighing, and sand wet."
+          + " Follow your local codes and the product sheets.";
+
+  private PlanText() {}
+
+  /**
+   * The page, with a newline behind each line.
+   *
+   * @param plan a plan of this book that has passed its audit
+   */
+  static String of(Book book, Plan plan) {
+    PlanView view = new PlanView(book, plan);
+    List<String> lines = new ArrayList<>(heading(book.studio(), plan));
+    lines.add("");
+    lines.addAll(Lines.wrap(summary(plan.orders()), Lines.WIDEST));
+    if (!plan.lots().isEmpty()) {
+      lines.add("");
+      lines.addAll(Lines.wrap(CARE, Lines.WIDEST));
+      lines.addAll(WeekText.lines(view));
+      section(lines, "Lots", LotText.lines(view));
+    }
+    if (!plan.orders().isEmpty()) {
+      section(lines, "Orders", OrderText.lines(view));
+    }
+    section(lines, "In all", TotalsText.lines(view));
+    return String.join("\n", lines) + "\n";
+  }
+
+  private static List<String> heading(Studio studio, Plan plan) {
+    String from = Moments.full(plan.from());
+    return Lines.wrap(
+        studio.name() + ": plan from " + from + ", times in " + studio.timeZone(), Lines.WIDEST);
+  }
+
+  /** What becomes of the orders, in one sentence. */
+  static String summary(List<OrderOutcome> orders) {
+    long late = orders.stream().filter(order -> order.lateMinutes() > 0).count();
+    long most = orders.stream().mapToLong(OrderOutcome::lateMinutes).max().orElse(0);
+    if (orders.isEmpty()) {
+      return "There are no orders, so there is nothing to pour.";
+    }
+    if (late == 0) {
+      return orders.size() == 1
+          ? "The order is on time."
+          : "All " + orders.size() + " orders are on time.";
+    }
+    String who = late + " of " + Words.count(orders.size(), "order");
+    return late == 1
+        ? who + " is late, by " + Words.span(most) + "."
+        : who + " are late, the latest by " + Words.span(most) + ".";
+  }
+
+  private static void section(List<String> lines, String title, List<String> body) {
+    lines.add("");
+    lines.add(title);
+    lines.addAll(body);
+  }
+}

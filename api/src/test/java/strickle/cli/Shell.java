@@ -1,0 +1,109 @@
+package strickle.cli;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+
+/** Runs commands as {@code main} does, with streams that can be read and a clock that stands. */
+final class Shell {
+
+  /** Late on 4 April where the example's studio is, but 5 April already in most of the world. */
+  static final Instant NOW = Instant.parse("2027-04-05T04:30:00Z");
+
+  private final boolean terminal;
+
+  private Shell(boolean terminal) {
+    this.terminal = terminal;
+  }
+
+  /**
+   * What came of a command.
+   *
+   * @param code the exit code
+   * @param out all of standard output
+   * @param err all of standard error
+   */
+  record Result(int code, String out, String err) {
+
+    /** The lines of standard error. */
+    List<String> faults() {
+      return err.lines().toList();
+    }
+
+    /** This, when the command ended well and quietly. */
+    Result done() {
+      assertEquals("", err);
+      assertEquals(0, code);
+      return this;
+    }
+  }
+
+  /** A shell whose standard error is a file. */
+  static Shell quiet() {
+    return new Shell(false);
+  }
+
+  /** A shell whose standard error is a terminal. */
+  static Shell onTerminal() {
+    return new Shell(true);
+  }
+
+  /** Runs a command in a quiet shell. */
+  static Result run(Object... arguments) {
+    return quiet().call(arguments);
+  }
+
+  /** Runs a command; arguments may be paths. */
+  Result call(Object... arguments) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    ByteArrayOutputStream err = new ByteArrayOutputStream();
+    Surroundings here =
+        new Surroundings(
+            Clock.fixed(NOW, ZoneOffset.UTC),
+            new PrintStream(out, true, UTF_8),
+            new PrintStream(err, true, UTF_8),
+            () -> terminal,
+            new Interruption());
+    String[] words = List.of(arguments).stream().map(Object::toString).toArray(String[]::new);
+    int code = Main.run(here, words);
+    return new Result(code, out.toString(UTF_8), err.toString(UTF_8));
+  }
+
+  /** The example book's text. */
+  static String example() {
+    try (InputStream in = Shell.class.getResourceAsStream("/example-book.json")) {
+      return new String(in.readAllBytes(), UTF_8);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
+
+  /** The example book with one part replaced by another; the part must stand there just once. */
+  static String example(String part, String other) {
+    String json = example();
+    assertNotEquals(-1, json.indexOf(part), part);
+    assertEquals(json.indexOf(part), json.lastIndexOf(part), "twice: " + part);
+    return json.replace(part, other);
+  }
+
+  /** A file with this text. */
+  static Path file(Path folder, String name, String text) {
+    try {
+      return Files.writeString(folder.resolve(name), text, UTF_8);
+    } catch (IOException unwritable) {
+      throw new UncheckedIOException(unwritable);
+    }
+  }
+}
