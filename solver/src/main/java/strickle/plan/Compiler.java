@@ -30,11 +30,14 @@ final class Compiler {
 
   private static final int HOUR = 60;
 
-  /** Grams are counted in millionths, so that sums of masses are exact. */
-  private static final double PARTS_OF_A_GRAM = 1e6;
+  /** Grams are counted in billionths, so that sums of masses are exact. */
+  private static final double PARTS_OF_A_GRAM = 1e9;
 
-  /** What rounding each casting's mass to a millionth can add up to in a lot. */
-  private static final long SLACK = 1000;
+  /**
+   * What rounding each casting's mass to a billionth can add up to in a lot of a thousand; with the
+   * rounding itself no more than {@link Feasibility#TOLERANCE_GRAMS}.
+   */
+  private static final long SLACK = 500;
 
   private final Book book;
   private final StudioTime time;
@@ -92,8 +95,7 @@ final class Compiler {
             dues,
             pins.stream().map(this::fixed).toList());
     List<List<Integer>> fixedPins = pins.stream().map(PinnedLot::places).toList();
-    return new StudioShop(
-        book, time, pieces, orders, recipes, shop, fixedPins, weightScale(book));
+    return new StudioShop(book, time, pieces, orders, recipes, shop, fixedPins, weightScale(book));
   }
 
   /** Forms first, then stations, in the order of the book. */
@@ -105,7 +107,7 @@ final class Compiler {
   }
 
   private Family family(Mix mix) {
-    long grams = millionths(book.studio().batchLimitGrams()) + SLACK;
+    long grams = billionths(book.studio().batchLimitGrams()) + SLACK;
     return new Family(
         mix.name(),
         mix.mixMinutes() + mix.washMinutes(),
@@ -126,7 +128,7 @@ final class Compiler {
 
   private Kind kind(Piece piece, int jobs) {
     long pour = book.mould(piece.mould()).pourMinutes();
-    long grams = millionths(StudioShop.gramsEach(book, piece, recipes));
+    long grams = billionths(StudioShop.gramsEach(book, piece, recipes));
     return new Kind(
         piece.name(),
         mixIndex.get(piece.mix()),
@@ -190,7 +192,7 @@ final class Compiler {
     return BigDecimal.TEN.pow(Math.max(0, decimals)).longValueExact();
   }
 
-  private static long millionths(double grams) {
+  private static long billionths(double grams) {
     return Math.round(grams * PARTS_OF_A_GRAM);
   }
 }
