@@ -112,8 +112,8 @@ final class Search {
   }
 
   private Duration rest(Duration time) {
-    Duration rest = time.minus(watch.elapsed());
-    return rest.isPositive() ? rest : Duration.ofMillis(1);
+    // Timefold takes whole milliseconds only.
+    return Duration.ofMillis(Math.max(1, time.minus(watch.elapsed()).toMillis()));
   }
 
   private static LocalSearchPhaseConfig localSearch() {
@@ -122,8 +122,7 @@ final class Search {
             new UnionMoveSelectorConfig()
                 .withMoveSelectors(
                     new ListChangeMoveSelectorConfig(), new ListSwapMoveSelectorConfig()))
-        .withAcceptorConfig(
-            new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE_ACCEPTANCE))
+        .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE_ACCEPTANCE))
         .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
   }
 }
