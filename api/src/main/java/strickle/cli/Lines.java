@@ -15,7 +15,7 @@ final class Lines {
   static List<String> wrap(String text, int columns) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.strip().split("\\s+")) {
+    for (String word : text.strip().split("\\s+", -1)) {
       String rest = word;
       if (!line.isEmpty() && Width.of(line.toString()) + 1 + Width.of(rest) > columns) {
         lines.add(line.toString());

@@ -9,6 +9,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.time.Clock;
+import java.util.logging.LogManager;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -51,6 +52,8 @@ public final class Main implements Runnable {
    * @param arguments the command and what belongs to it
    */
   public static void main(String[] arguments) {
+    // What libraries log is not for makers; some would write it to standard error.
+    LogManager.getLogManager().reset();
     Output output = new Output(new FileOutputStream(FileDescriptor.out));
     PrintStream out = new PrintStream(new BufferedOutputStream(output), false, UTF_8);
     PrintStream err = new PrintStream(new FileOutputStream(FileDescriptor.err), true, UTF_8);

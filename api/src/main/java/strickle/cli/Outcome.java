@@ -76,7 +76,7 @@ final class Outcome {
 
   private static String what(Throwable thrown) {
     Throwable cause = thrown;
-    while (cause.getCause() != null && cause.getCause() != cause) {
+    while (cause.getCause() != null) {
       cause = cause.getCause();
     }
     return cause.getMessage() == null

@@ -42,6 +42,11 @@ final class Shell {
       return err.lines().toList();
     }
 
+    /** Where each fault is. */
+    List<String> paths() {
+      return faults().stream().map(line -> line.substring(0, line.indexOf(':'))).toList();
+    }
+
     /** This, when the command ended well and quietly. */
     Result done() {
       assertEquals("", err);
