@@ -22,8 +22,8 @@ public record Totals(
   /**
    * Refuses anything below nothing.
    *
-   * @throws strickle.book.Faulty when a figure is below 0 or missing or the year is not from 1970 to
-   *     2999
+   * @throws strickle.book.Faulty when a figure is below 0 or missing or the year is not from 1970
+   *     to 2999
    */
   public Totals {
     Flaws flaws = new Flaws();

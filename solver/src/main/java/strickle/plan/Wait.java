@@ -16,8 +16,8 @@ public record Wait(String run, PlanWait kind, OffsetDateTime from, OffsetDateTim
   /**
    * Refuses an end before the beginning.
    *
-   * @throws strickle.book.Faulty when the end comes first, the run is blank, a part is missing or
-   *     a year is not from 1970 to 2999
+   * @throws strickle.book.Faulty when the end comes first, the run is blank, a part is missing or a
+   *     year is not from 1970 to 2999
    */
   public Wait {
     Flaws flaws = new Flaws().id(".run", run).time(".from", from).time(".to", to);

@@ -39,18 +39,6 @@ class CompletenessRuleTest {
   }
 
   @Test
-  void aMouldOfTwoCavitiesIsCastHalfAsOften() {
-    // Four owed beyond the stock: ceil(3 / (2 x 0.92)) = 2 castings.
-    assertEquals(
-        Set.of(10),
-        Set.copyOf(
-            Audit.of(Books.mould("cavities", 2), sample().plan()).stream()
-                .filter(finding -> finding.where().equals("piece planter-slate"))
-                .map(Finding::rule)
-                .toList()));
-  }
-
-  @Test
   void nothingIsCastForNobody() {
     Book book = SampleBook.withOrders(BOOK);
     assertBreaks(10, book, sample().with("orders", List.of()));

@@ -88,11 +88,26 @@ class FormsRuleTest {
         SampleBook.withMoulds(
             Books.withTwoTubs(), Altered.of(SampleBook.planterDeep(), "forms", twoTubs));
     assertBreaks(5, book, sample());
-    PlanDraft enough = sample();
+    assertValid(book, holdingBothOfTubA());
+  }
+
+  @Test
+  void aFormTheMouldNamesTwiceIsNeededTwice() {
+    FormUse tubA = new FormUse("tub-a", 1);
+    List<FormUse> thrice = List.of(tubA, new FormUse("tub-b", 1), tubA);
+    Book book =
+        SampleBook.withMoulds(
+            Books.withTwoTubs(), Altered.of(SampleBook.planterDeep(), "forms", thrice));
+    assertBreaks(5, book, sample());
+    assertValid(book, holdingBothOfTubA());
+  }
+
+  private static PlanDraft holdingBothOfTubA() {
+    PlanDraft draft = sample();
     for (String lot : List.of("L1", "L2", "L3", "L4")) {
-      enough.run(lot, run -> Altered.of(run, "forms", List.of(both("tub-a"), TUB_B)));
+      draft.run(lot, run -> Altered.of(run, "forms", List.of(both("tub-a"), TUB_B)));
     }
-    assertValid(book, enough);
+    return draft;
   }
 
   private static FormHold twice(String form) {

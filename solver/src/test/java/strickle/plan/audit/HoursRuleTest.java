@@ -1,6 +1,7 @@
 package strickle.plan.audit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static strickle.plan.SamplePlan.spell;
 import static strickle.plan.audit.Reading.BOOK;
 import static strickle.plan.audit.Reading.assertBreaks;
@@ -9,9 +10,11 @@ import static strickle.plan.audit.Reading.sample;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.Person;
 import strickle.book.SampleBook;
 import strickle.book.SpecialDay;
 import strickle.book.Window;
@@ -98,6 +101,22 @@ class HoursRuleTest {
     PlanDraft draft =
         sample().spells("L4-1/step-3", spell("04-19T16:56", 4), spell("04-22T09:00", 5));
     assertBreaks(4, "task L4-1/step-3", BOOK, draft.settled());
+  }
+
+  @Test
+  void whoIsNeverBackDoesNotGoOn() {
+    // Jo is there on one afternoon only.
+    SpecialDay once =
+        new SpecialDay(LocalDate.parse("2027-04-19"), List.of(new Window(13 * 60, 13 * 60 + 14)));
+    Book book =
+        SampleBook.withPeople(
+            BOOK, SampleBook.ana(), new Person("jo", "Jo", Map.of(), List.of(once)));
+    PlanDraft draft =
+        sample()
+            .spells("L4-1/step-3", spell("04-19T13:09", 5), spell("04-20T13:09", 4))
+            .person("L4-1/step-3", "jo");
+    assertBreaks(4, book, draft.settled());
+    assertTrue(Audit.of(book, draft.plan()).toString().contains("opens never"));
   }
 
   @Test
