@@ -1,14 +1,71 @@
 package strickle.plan;
 
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
 import strickle.book.Book;
+import strickle.book.Person;
+import strickle.plan.why.Reasons;
+import strickle.shop.Calendar;
 
-/** Says why each late order is late. */
-final class Why {
+/** Says why each late order of a plan is late, and what would free it. */
+public final class Why {
+
+  /** Hours are looked at to two months after the plan's end: what is freed ends sooner. */
+  private static final int BEYOND_MINUTES = 62 * 24 * 60;
 
   private Why() {}
 
+  /**
+   * Why an order is late: the first sentence says what is late and by how much, the next ones what
+   * held it, in order of time, the last one what would free it.
+   *
+   * @param plan a plan of this book that the audit finds nothing in
+   * @param orderId id of one of the book's orders
+   * @return 2 to 7 sentences without a full stop, with names and local times; empty when the order
+   *     is on time
+   * @throws IllegalArgumentException when the book has no such order or the plan is not of this
+   *     book
+   */
+  public static List<String> of(Book book, Plan plan, String orderId) {
+    return reasons(book, plan).of(orderId);
+  }
+
   /** The plan with the reasons of its late orders filled in. */
   static Plan explained(Book book, Plan plan) {
-    return plan;
+    if (plan.orders().stream().allMatch(order -> order.lateMinutes() == 0)) {
+      return plan;
+    }
+    Reasons reasons = reasons(book, plan);
+    List<OrderOutcome> outcomes = new ArrayList<>();
+    for (OrderOutcome one : plan.orders()) {
+      List<String> because = one.lateMinutes() == 0 ? List.of() : reasons.of(one.order());
+      outcomes.add(new OrderOutcome(one.order(), one.ready(), one.lateMinutes(), because));
+    }
+    return new Plan(
+        plan.book(),
+        plan.from(),
+        plan.seed(),
+        plan.lots(),
+        plan.tasks(),
+        plan.waits(),
+        plan.ready(),
+        outcomes,
+        plan.totals());
+  }
+
+  private static Reasons reasons(Book book, Plan plan) {
+    StudioTime time = new StudioTime(plan.from().toInstant(), book.studio().timeZone());
+    Stream<OffsetDateTime> ends =
+        Stream.concat(plan.tasks().stream().map(Task::end), plan.ready().stream().map(Ready::at));
+    long last = ends.mapToLong(end -> time.minute(end.toInstant())).max().orElse(0);
+    Map<String, Calendar> hours = new HashMap<>();
+    for (Person person : book.people()) {
+      hours.put(person.id(), Hours.calendar(person, time, (int) last + BEYOND_MINUTES));
+    }
+    return new Reasons(book, plan, hours);
   }
 }

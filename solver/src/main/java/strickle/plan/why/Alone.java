@@ -1,0 +1,63 @@
+package strickle.plan.why;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import strickle.shop.Calendar;
+
+/** How soon a piece, or all that an order needs, could be ready with the studio to itself. */
+final class Alone {
+
+  private final Floor empty;
+  private final Course course;
+
+  Alone(Floor floor, Course course) {
+    this.empty = floor.with(List.of());
+    this.course = course;
+  }
+
+  /** The minute a single casting is ready when it is begun at once and nothing is in its way. */
+  Optional<Integer> ready() {
+    return ready(empty);
+  }
+
+  /** The same with everybody open all the time and a room no cooler than 20 °C. */
+  Optional<Integer> readyAroundTheClock() {
+    Map<String, Calendar> always =
+        empty.hours().keySet().stream()
+            .collect(Collectors.toMap(id -> id, id -> Calendar.always(Usage.NEVER / 2)));
+    Floor open = empty;
+    for (Map.Entry<String, Calendar> one : new HashMap<>(always).entrySet()) {
+      open = open.withHours(one.getKey(), one.getValue());
+    }
+    Optional<Integer> here = ready(open);
+    Optional<Integer> warm = new Relief.Warmth().on(open).flatMap(this::ready);
+    return here.isPresent() && warm.isPresent()
+        ? Optional.of(Math.min(here.get(), warm.get()))
+        : here;
+  }
+
+  private Optional<Integer> ready(Floor floor) {
+    Chain one = Chain.of(floor.book(), course.piece(), 1);
+    return Placing.place(floor, one, List.of(), 0)
+        .map(tasks -> tasks.get(one.last()).end() + one.finalDryMinutes());
+  }
+
+  /** The minute at which these runs are all ready when they have the studio to themselves. */
+  Optional<Integer> ready(List<Course> runs) {
+    Floor floor = empty;
+    int ready = 0;
+    for (Course run : runs) {
+      Course free = run.unsettled();
+      Optional<List<Placed>> tasks = Placing.place(floor, free.chain(), List.of(), 0);
+      if (tasks.isEmpty()) {
+        return Optional.empty();
+      }
+      floor = floor.plus(free.moved(tasks.get()));
+      ready = Math.max(ready, free.moved(tasks.get()).ready());
+    }
+    return Optional.of(ready);
+  }
+}

@@ -1,0 +1,49 @@
+package strickle.plan.why;
+
+import java.util.List;
+import strickle.book.Piece;
+
+/**
+ * A run where it is planned.
+ *
+ * @param lot the lot it is poured from
+ * @param run its id
+ * @param chain what it has to go through, as if poured as a lot of its own
+ * @param settled whether a pin says when it is poured
+ * @param tasks pour, demould and steps, in order
+ * @param ready the minute it is ready
+ */
+record Course(String lot, String run, Chain chain, boolean settled, List<Placed> tasks, int ready) {
+
+  Piece piece() {
+    return chain.piece();
+  }
+
+  Placed task(int stage) {
+    return tasks.get(stage);
+  }
+
+  boolean is(Course other) {
+    return run.equals(other.run);
+  }
+
+  /** The same run with other tasks; poured apart from its lot unless its pour is settled. */
+  Course moved(List<Placed> otherTasks) {
+    String from = settled ? lot : run;
+    return new Course(from, run, chain, settled, otherTasks, readyAfter(otherTasks));
+  }
+
+  /** The same run with other tasks, in its lot. */
+  Course with(List<Placed> otherTasks) {
+    return new Course(lot, run, chain, settled, otherTasks, readyAfter(otherTasks));
+  }
+
+  /** The same run with no pin on it. */
+  Course unsettled() {
+    return new Course(lot, run, chain, false, tasks, ready);
+  }
+
+  private int readyAfter(List<Placed> otherTasks) {
+    return otherTasks.get(chain.last()).end() + chain.finalDryMinutes();
+  }
+}

@@ -1,0 +1,100 @@
+package strickle.plan.why;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import strickle.book.Book;
+import strickle.book.Piece;
+import strickle.book.Pin;
+import strickle.plan.Lot;
+import strickle.plan.Plan;
+import strickle.plan.Ready;
+import strickle.plan.Run;
+import strickle.plan.Task;
+import strickle.plan.TaskKind;
+
+/** Reads the runs of a plan with their tasks. */
+final class Courses {
+
+  /** What a task is of: the pour of a lot, or a numbered task of a run (the demould is 1). */
+  private record Place(String of, int stage) {}
+
+  private final Book book;
+  private final Moments moments;
+  private final Map<Place, Placed> tasks = new HashMap<>();
+  private final Map<String, Integer> ready = new HashMap<>();
+
+  private Courses(Book book, Plan plan, Moments moments) {
+    this.book = book;
+    this.moments = moments;
+    plan.tasks().forEach(task -> tasks.put(place(task), placed(task)));
+    for (Ready one : plan.ready()) {
+      ready.put(one.run(), moments.minute(one.at()));
+    }
+  }
+
+  /**
+   * Every run of a plan.
+   *
+   * @throws IllegalArgumentException when the plan is not one of this book or lacks a task
+   */
+  static List<Course> of(Book book, Plan plan, Moments moments) {
+    Courses courses = new Courses(book, plan, moments);
+    List<Course> all = new ArrayList<>();
+    for (Lot lot : plan.lots()) {
+      lot.runs().forEach(run -> all.add(courses.course(lot, run)));
+    }
+    return List.copyOf(all);
+  }
+
+  private Course course(Lot lot, Run run) {
+    Piece piece = book.piece(run.piece());
+    List<Placed> own = new ArrayList<>(List.of(task(new Place(lot.id(), Chain.POUR))));
+    for (int stage = Chain.DEMOULD; stage <= piece.route().size() + 1; stage++) {
+      own.add(task(new Place(run.id(), stage)));
+    }
+    Integer at = ready.get(run.id());
+    if (at == null) {
+      throw unfit("no moment at which run " + run.id() + " is ready");
+    }
+    boolean settled = settled(piece, own.get(Chain.POUR));
+    Chain chain = Chain.of(book, piece, run.castings());
+    return new Course(lot.id(), run.id(), chain, settled, own, at);
+  }
+
+  private boolean settled(Piece piece, Placed pour) {
+    for (Pin pin : book.pins()) {
+      boolean same = pin.piece().equals(piece.id()) && pin.person().equals(pour.person());
+      if (same && moments.minute(pin.start()) == pour.start()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Placed task(Place place) {
+    Placed task = tasks.get(place);
+    if (task == null) {
+      String what = place.stage() == Chain.POUR ? "pour" : "task " + place.stage();
+      throw unfit("no " + what + " of " + place.of());
+    }
+    return task;
+  }
+
+  private static Place place(Task task) {
+    return task.kind() == TaskKind.POUR
+        ? new Place(task.lot(), Chain.POUR)
+        : new Place(task.run().orElseThrow(), task.step().orElse(0) + 1);
+  }
+
+  private Placed placed(Task task) {
+    int start = moments.minute(task.start());
+    return new Placed(task.person(), start, moments.minute(task.end()), (int) task.minutes());
+  }
+
+  private static IllegalArgumentException unfit(String what) {
+    return new IllegalArgumentException(
+        "the plan has " + what + "; read it with its own book, and have it audited first");
+  }
+}

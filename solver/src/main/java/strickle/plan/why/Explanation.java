@@ -1,0 +1,148 @@
+package strickle.plan.why;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import strickle.book.Order;
+
+/** Puts the reasons of one late order into sentences, few of them and in order of time. */
+final class Explanation {
+
+  private static final int MOST_LINES = 7;
+
+  /** Less than a quarter of an hour changes nothing, unless the order is late by less. */
+  private static final int WORTHWHILE_MINUTES = 15;
+
+  /** A sentence and the minute it speaks of. */
+  private record Line(int at, String text) {}
+
+  private final Floor floor;
+  private final Moments moments;
+  private final Order order;
+  private final Serving.Service service;
+  private final Names names;
+  private final int due;
+  private final int worthwhile;
+
+  Explanation(Floor floor, Serving serving, Order order) {
+    this.floor = floor;
+    this.moments = floor.moments();
+    this.order = order;
+    this.service = serving.of(order.id());
+    this.names = new Names(floor, serving, order);
+    this.due = moments.minute(order.due());
+    this.worthwhile = Math.min(WORTHWHILE_MINUTES, service.ready() - due);
+  }
+
+  List<String> lines() {
+    return service.last().map(this::ofRun).orElseGet(this::ofStock);
+  }
+
+  private List<String> ofStock() {
+    return List.of(
+        order.id()
+            + " is served from stock "
+            + moments.say(0)
+            + ", when the plan begins, "
+            + Moments.lasting(-due)
+            + " after it is due",
+        "nothing is earlier than the plan's beginning; a later date is all that helps");
+  }
+
+  private List<String> ofRun(Course course) {
+    Alone alone = new Alone(floor, course);
+    List<String> lines = new ArrayList<>();
+    lines.add(headline(course));
+    beginning(alone).ifPresent(lines::add);
+    elders().ifPresent(lines::add);
+    List<String> way = new Way(floor, service, names, worthwhile).say(alone);
+    List<Line> chain = new ArrayList<>(waits(course).stream().toList());
+    chain.addAll(holds(course, MOST_LINES - way.size() - lines.size() - chain.size()));
+    chain.sort(Comparator.comparingInt(Line::at));
+    chain.forEach(line -> lines.add(line.text()));
+    lines.addAll(way);
+    return List.copyOf(lines);
+  }
+
+  private String headline(Course course) {
+    return course.piece().name()
+        + " ("
+        + course.run()
+        + ") is ready "
+        + moments.say(course.ready())
+        + ", "
+        + Moments.lasting(course.ready() - due)
+        + " after "
+        + order.id()
+        + " is due";
+  }
+
+  /** Told when the time from the plan's beginning was too short from the first. */
+  private Optional<String> beginning(Alone alone) {
+    if (due < 0) {
+      return Optional.of(
+          order.id()
+              + " was due "
+              + moments.say(due)
+              + ", before the plan begins "
+              + moments.say(0));
+    }
+    boolean tooShort = alone.ready().orElse(0) > due;
+    return tooShort
+        ? Optional.of(
+            "nothing starts before "
+                + moments.say(0)
+                + ", when the plan begins; that leaves "
+                + Moments.lasting(due)
+                + " until it is due")
+        : Optional.empty();
+  }
+
+  private Optional<String> elders() {
+    List<Order> elders = service.elders();
+    if (elders.isEmpty() || service.ready() - service.first() < worthwhile) {
+      return Optional.empty();
+    }
+    boolean before = elders.stream().allMatch(one -> one.due().isBefore(order.due()));
+    List<String> ids = elders.stream().map(Order::id).toList();
+    String named = ids.size() > 3 ? ids.size() + " orders" : Names.list(ids);
+    return Optional.of(
+        "the earlier pieces go to "
+            + named
+            + (before ? ", due before" : ", due before or at the same time"));
+  }
+
+  private Optional<Line> waits(Course course) {
+    return new WaitWords(floor, course).say().map(text -> new Line(course.task(0).end(), text));
+  }
+
+  /** The most telling holds, and what the run that is in the way had waited for itself. */
+  private List<Line> holds(Course course, int most) {
+    List<Hold> telling = Telling.of(floor, course, worthwhile).byWeight();
+    List<Line> lines = new ArrayList<>();
+    for (Hold hold : telling.stream().limit(most).toList()) {
+      lines.add(new Line(hold.until(), words(course).say(hold)));
+    }
+    if (lines.size() < most && !telling.isEmpty()) {
+      itself(telling.get(0)).ifPresent(lines::add);
+    }
+    return lines;
+  }
+
+  private Optional<Line> itself(Hold hold) {
+    if (!(hold instanceof Hold.Taken taken) || taken.holders().isEmpty()) {
+      return Optional.empty();
+    }
+    Course blocking = taken.holders().get(0);
+    return Telling.of(floor, blocking, worthwhile).byWeight().stream()
+        .filter(one -> one.until() < hold.until() && !(one instanceof Hold.Nothing))
+        .filter(one -> one.until() > 0 && one.stage() <= Chain.DEMOULD)
+        .findFirst()
+        .map(one -> new Line(hold.until(), words(blocking).sayItself(one)));
+  }
+
+  private HoldWords words(Course course) {
+    return new HoldWords(names, moments, course, floor.without(course)::usage);
+  }
+}

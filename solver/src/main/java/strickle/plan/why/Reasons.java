@@ -1,0 +1,41 @@
+package strickle.plan.why;
+
+import java.util.List;
+import java.util.Map;
+import strickle.book.Book;
+import strickle.book.Order;
+import strickle.plan.Plan;
+import strickle.shop.Calendar;
+
+/** The reasons of a plan's late orders, in the maker's words. */
+public final class Reasons {
+
+  private final Floor floor;
+  private final Serving serving;
+
+  /**
+   * Reads a plan with its book.
+   *
+   * @param hours everybody's opening hours by id, in minutes since the plan began, to well after
+   *     its end
+   * @throws IllegalArgumentException when the plan is not one of this book or lacks a task
+   */
+  public Reasons(Book book, Plan plan, Map<String, Calendar> hours) {
+    Moments moments = new Moments(plan.from(), book.studio().timeZone());
+    floor = Floor.of(book, moments, hours, Courses.of(book, plan, moments));
+    serving = Serving.of(floor);
+  }
+
+  /**
+   * Why an order is late: what is late and by how much, what held it on its way in order of time,
+   * and last what would free it.
+   *
+   * @return 2 to 7 sentences without a full stop; empty when the order is on time
+   * @throws IllegalArgumentException when the book has no such order
+   */
+  public List<String> of(String orderId) {
+    Order order = floor.book().order(orderId);
+    boolean late = serving.of(orderId).ready() > floor.moments().minute(order.due());
+    return late ? new Explanation(floor, serving, order).lines() : List.of();
+  }
+}

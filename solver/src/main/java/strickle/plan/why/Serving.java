@@ -1,0 +1,141 @@
+package strickle.plan.why;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import strickle.book.Book;
+import strickle.book.Line;
+import strickle.book.Order;
+import strickle.book.Piece;
+import strickle.plan.Needs;
+
+/**
+ * Which run's pieces go to which order: orders by due, larger weight, id; first from stock, then
+ * from runs in the order they become ready, fractions carried.
+ */
+final class Serving {
+
+  private static final double TOLERANCE_PIECES = 1e-9;
+
+  /**
+   * How an order is served.
+   *
+   * @param order the order
+   * @param ready the minute it has everything
+   * @param last the run that brings what it has to wait for longest; empty when all is from stock
+   * @param elders orders that are served that piece before it, first first
+   * @param first the minute it would have everything if it were served before them
+   */
+  record Service(Order order, int ready, Optional<Course> last, List<Order> elders, int first) {}
+
+  private final Book book;
+  private final Map<String, List<Course>> supplies = new HashMap<>();
+  private final Map<String, Service> services = new HashMap<>();
+  private final Map<String, Set<String>> servedBy = new HashMap<>();
+  private final Map<String, Long> asked = new HashMap<>();
+  private final Map<String, List<Order>> askers = new HashMap<>();
+
+  private Serving(Floor floor) {
+    book = floor.book();
+    floor.courses().stream()
+        .sorted(Comparator.comparingInt(Course::ready))
+        .forEach(
+            one -> supplies.computeIfAbsent(one.piece().id(), id -> new ArrayList<>()).add(one));
+    for (Order order : Needs.serving(book)) {
+      services.put(order.id(), serve(order));
+    }
+  }
+
+  static Serving of(Floor floor) {
+    return new Serving(floor);
+  }
+
+  /** How an order of the book is served. */
+  Service of(String order) {
+    return services.get(order);
+  }
+
+  /** Ids of the orders that get pieces of a run, first served first. */
+  List<String> servedBy(Course course) {
+    return List.copyOf(servedBy.getOrDefault(course.run(), Set.of()));
+  }
+
+  /** The runs that an order gets pieces of, first ready first. */
+  List<Course> runs(String order) {
+    return supplies.values().stream()
+        .flatMap(List::stream)
+        .filter(run -> servedBy(run).contains(order))
+        .sorted(Comparator.comparingInt(Course::ready).thenComparing(Course::run))
+        .toList();
+  }
+
+  private Service serve(Order order) {
+    Course last = null;
+    Map<String, Long> own = new HashMap<>();
+    int first = 0;
+    for (Line line : order.lines()) {
+      Piece piece = book.piece(line.piece());
+      long from = asked.merge(piece.id(), (long) line.quantity(), Long::sum) - line.quantity();
+      Course brings = bring(order, piece, from, from + line.quantity());
+      boolean later = brings != null && (last == null || brings.ready() > last.ready());
+      last = later ? brings : last;
+      long wanted = own.merge(piece.id(), (long) line.quantity(), Long::sum);
+      first = Math.max(first, covered(piece, wanted));
+    }
+    List<Order> elders = last == null ? List.of() : askers(last.piece());
+    order.lines().stream()
+        .map(Line::piece)
+        .distinct()
+        .forEach(id -> askers.computeIfAbsent(id, one -> new ArrayList<>()).add(order));
+    int ready = last == null ? 0 : last.ready();
+    return new Service(order, ready, Optional.ofNullable(last), elders, first);
+  }
+
+  /** Orders served a piece before. */
+  private List<Order> askers(Piece piece) {
+    return List.copyOf(askers.getOrDefault(piece.id(), List.of()));
+  }
+
+  /** The run that brings the last of the pieces asked for from one count to another. */
+  private Course bring(Order order, Piece piece, long from, long to) {
+    double low = from - piece.onHand();
+    double high = to - piece.onHand();
+    Course last = null;
+    double sum = 0;
+    for (Course course : supplies.getOrDefault(piece.id(), List.of())) {
+      if (high <= sum + TOLERANCE_PIECES) {
+        break;
+      }
+      sum += good(course);
+      if (sum > low + TOLERANCE_PIECES) {
+        servedBy.computeIfAbsent(course.run(), run -> new LinkedHashSet<>()).add(order.id());
+      }
+      last = course;
+    }
+    return last;
+  }
+
+  /** The minute at which stock and runs have brought so many of a piece. */
+  private int covered(Piece piece, long wanted) {
+    double missing = wanted - piece.onHand();
+    int ready = 0;
+    for (Course course : supplies.getOrDefault(piece.id(), List.of())) {
+      if (missing <= TOLERANCE_PIECES) {
+        break;
+      }
+      missing -= good(course);
+      ready = Math.max(ready, course.ready());
+    }
+    return ready;
+  }
+
+  private double good(Course course) {
+    int cavities = book.mould(course.piece().mould()).cavities();
+    return course.chain().castings() * cavities * course.piece().goodPercent() / 100;
+  }
+}

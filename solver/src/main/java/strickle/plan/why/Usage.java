@@ -1,0 +1,96 @@
+package strickle.plan.why;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/** How much of one thing is taken when, and by which runs. */
+final class Usage {
+
+  /** A time no plan reaches: what needs more than there is has to wait for it. */
+  static final int NEVER = Integer.MAX_VALUE / 4;
+
+  /**
+   * So much of it taken by a run.
+   *
+   * @param course the run
+   * @param from first minute
+   * @param to first minute no more
+   * @param units units or places
+   */
+  record Holding(Course course, int from, int to, int units) {}
+
+  private final int count;
+  private final List<Holding> holdings;
+
+  /** Units taken from each minute on. */
+  private final TreeMap<Integer, Integer> taken = new TreeMap<>();
+
+  Usage(int count, List<Holding> holdings) {
+    this.count = count;
+    this.holdings = holdings;
+    TreeMap<Integer, Integer> changes = new TreeMap<>();
+    for (Holding holding : holdings) {
+      changes.merge(holding.from(), holding.units(), Integer::sum);
+      changes.merge(holding.to(), -holding.units(), Integer::sum);
+    }
+    int sum = 0;
+    taken.put(Integer.MIN_VALUE, 0);
+    for (Map.Entry<Integer, Integer> change : changes.entrySet()) {
+      sum += change.getValue();
+      taken.put(change.getKey(), sum);
+    }
+  }
+
+  int count() {
+    return count;
+  }
+
+  /**
+   * The end of the last stretch within {@code from} to {@code to} in which not so many units are
+   * free; {@code from} itself when they are all along. Whoever needs them up to {@code to} at least
+   * cannot begin before.
+   */
+  int clearOf(int from, int to, int units) {
+    int clear = from;
+    Integer at = taken.floorKey(from);
+    while (at != null && at < to) {
+      Integer next = taken.higherKey(at);
+      if (taken.get(at) + units > count) {
+        clear = next == null ? NEVER : next;
+      }
+      at = next;
+    }
+    return clear;
+  }
+
+  /**
+   * How many units are missing at the worst moment within {@code from} to {@code to}, 0 or more.
+   */
+  int missing(int from, int to, int units) {
+    return taken.subMap(taken.floorKey(from), true, Math.max(from, to - 1), true).values().stream()
+        .mapToInt(used -> used + units - count)
+        .reduce(0, Math::max);
+  }
+
+  /** Who has some of it at a minute, whoever gives it back first coming first. */
+  List<Holding> at(int minute) {
+    return holdings.stream()
+        .filter(holding -> holding.from() <= minute && minute < holding.to())
+        .sorted(Comparator.comparingInt(Holding::to))
+        .toList();
+  }
+
+  /** Who takes some of it within a time, whoever takes it first coming first. */
+  List<Holding> within(int from, int to) {
+    return holdings.stream()
+        .filter(holding -> holding.from() < to && from < holding.to())
+        .sorted(Comparator.comparingInt(Holding::from))
+        .toList();
+  }
+
+  int takenAt(int minute) {
+    return taken.floorEntry(minute).getValue();
+  }
+}
