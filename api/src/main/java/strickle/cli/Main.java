@@ -62,13 +62,13 @@ public final class Main implements Runnable {
     Surroundings here = new Surroundings(clock, out, err, Terminal::onStandardError, interruption);
     int code = run(here, arguments);
     out.flush();
-    int honest =
-        output
-            .failure()
-            .map(why -> Outcome.failed("the output could not be written: " + why, err))
-            .orElse(code);
+    int honest = output.failure().map(why -> unwritten(why, err)).orElse(code);
     interruption.finished(honest);
     System.exit(honest);
+  }
+
+  private static int unwritten(String why, PrintStream err) {
+    return Outcome.failed("the output could not be written: " + why, err);
   }
 
   /**

@@ -14,25 +14,25 @@ final class Moments {
   /** Within so many days a weekday alone says which day is meant. */
   private static final int DAYS_OF_A_WEEKDAY = 6;
 
-  private static final DateTimeFormatter DAY = pattern("EEE uuuu-MM-dd");
-  private static final DateTimeFormatter FULL = pattern("EEE uuuu-MM-dd HH:mm");
+  private static final DateTimeFormatter DAY = pattern("EEE d MMM uuuu");
+  private static final DateTimeFormatter FULL = pattern("EEE d MMM uuuu HH:mm");
   private static final DateTimeFormatter NEAR = pattern("EEE HH:mm");
-  private static final DateTimeFormatter FAR = pattern("MM-dd HH:mm");
+  private static final DateTimeFormatter FAR = pattern("d MMM HH:mm");
   private static final DateTimeFormatter CLOCK = pattern("HH:mm");
 
   private Moments() {}
 
-  /** "Tue 2027-03-02". */
+  /** "Tue 2 Mar 2027". */
   static String day(LocalDate date) {
     return DAY.format(date);
   }
 
-  /** "Tue 2027-03-02 18:30", of a local time or one with its offset. */
+  /** "Tue 2 Mar 2027 18:30", of a local time or one with its offset. */
   static String full(TemporalAccessor time) {
     return FULL.format(time);
   }
 
-  /** "Tue 18:30" within the next six days of another moment, else "03-09 18:30". */
+  /** "Tue 18:30" within the next six days of another moment, else "9 Mar 18:30". */
   static String near(OffsetDateTime time, OffsetDateTime seenFrom) {
     boolean soon = Duration.between(seenFrom, time).toDays() < DAYS_OF_A_WEEKDAY;
     return (soon ? NEAR : FAR).format(time);

@@ -18,10 +18,10 @@ final class OrderText {
   private final Table table =
       new Table(
           "  ",
-          Column.left(12),
-          Column.left(20),
-          Column.left(20),
-          Column.left(20),
+          Column.left(11),
+          Column.left(19),
+          Column.left(21),
+          Column.left(21),
           Column.left(18));
 
   private OrderText(PlanView view) {

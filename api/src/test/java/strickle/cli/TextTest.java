@@ -42,15 +42,15 @@ class TextTest {
 
   @Test
   void timesCarryWeekdayAndDate() {
-    assertEquals("Tue 2027-03-02", Moments.day(LocalDate.parse("2027-03-02")));
-    assertEquals("Tue 2027-03-02 18:30", Moments.full(LocalDateTime.parse("2027-03-02T18:30")));
+    assertEquals("Tue 2 Mar 2027", Moments.day(LocalDate.parse("2027-03-02")));
+    assertEquals("Tue 2 Mar 2027 18:30", Moments.full(LocalDateTime.parse("2027-03-02T18:30")));
   }
 
   @Test
   void aWeekdayAloneIsUsedForTheNextSixDaysOnly() {
     OffsetDateTime now = OffsetDateTime.parse("2027-03-02T18:30-04:00");
     assertEquals("Mon 18:29", Moments.near(now.plusDays(6).minusMinutes(1), now));
-    assertEquals("03-08 18:30", Moments.near(now.plusDays(6), now));
+    assertEquals("8 Mar 18:30", Moments.near(now.plusDays(6), now));
   }
 
   @Test
