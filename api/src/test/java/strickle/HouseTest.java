@@ -121,6 +121,8 @@ class HouseTest {
     "java.sql.., store",
     "picocli.., cli",
     "io.javalin.., api",
+    "java.net.http.., api",
+    "com.sun.net.httpserver.., api",
     "ai.timefold.., shop",
   })
   void aLibraryIsKnownInOneRoomOnly(String library, String room) {
