@@ -25,10 +25,10 @@ final class WeekText {
       new Table(
           "    ",
           Column.left(11),
-          Column.left(22),
-          Column.left(27),
-          Column.left(7),
-          Column.left(21));
+          Column.left(24),
+          Column.left(28),
+          Column.left(6),
+          Column.left(19));
 
   private WeekText(PlanView view) {
     this.view = view;
