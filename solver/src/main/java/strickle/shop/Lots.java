@@ -39,7 +39,7 @@ final class Lots {
     family = tables.family[kind];
     firstRun = timetable.runs;
     count = 0;
-    minutes = tables.sharedMinutes[family] + tables.fixedMinutes[tables.first[kind]];
+    minutes = tables.sharedMinutes[family];
     Arrays.fill(total, 0);
     add(job);
   }
@@ -90,7 +90,8 @@ final class Lots {
         return false;
       }
     }
-    int more = tables.eachMinutes[tables.first[kind]];
+    int first = tables.first[kind];
+    int more = tables.minutes(first, 1) - (jobsOf(kind) > 0 ? tables.fixedMinutes[first] : 0);
     return minutes + more <= tables.longest[family] && resourcesFit(kind);
   }
 
@@ -143,8 +144,11 @@ final class Lots {
     for (int measure = 0; measure < amounts.length; measure++) {
       total[measure] += amounts[measure];
     }
-    minutes += tables.eachMinutes[tables.first[kind]];
-    timetable.runJobs[runOfKind(kind)]++;
+    int run = runOfKind(kind);
+    int first = tables.first[kind];
+    minutes +=
+        tables.minutes(first, 1) - (timetable.runJobs[run] > 0 ? tables.fixedMinutes[first] : 0);
+    timetable.runJobs[run]++;
     members[count++] = job;
   }
 

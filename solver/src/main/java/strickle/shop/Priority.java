@@ -9,7 +9,7 @@ import ai.timefold.solver.core.api.score.BendableScore;
 import java.util.List;
 
 /**
- * What Timefold searches: a sequence of claims, its score, and the watch that scores it. Getters
+ * What Timefold searches: a sequence of claims, its score, and the trials that score it. Getters
  * and setters are what Timefold asks of it; nobody else has business here.
  */
 @PlanningSolution
@@ -18,15 +18,15 @@ public class Priority {
   private List<Claim> claims = List.of();
   private Sequence sequence = new Sequence();
   private BendableScore score;
-  private Watch watch;
+  private Trials trials;
 
   /** For Timefold, which clones priorities. */
   public Priority() {}
 
-  Priority(List<Claim> claims, Sequence sequence, Watch watch) {
+  Priority(List<Claim> claims, Sequence sequence, Trials trials) {
     this.claims = claims;
     this.sequence = sequence;
-    this.watch = watch;
+    this.trials = trials;
   }
 
   /** All claims there are. */
@@ -63,7 +63,7 @@ public class Priority {
     this.score = score;
   }
 
-  Watch watch() {
-    return watch;
+  Trials trials() {
+    return trials;
   }
 }

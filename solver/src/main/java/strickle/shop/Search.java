@@ -2,9 +2,7 @@ package strickle.shop;
 
 import ai.timefold.solver.core.api.solver.Solver;
 import ai.timefold.solver.core.api.solver.SolverFactory;
-import ai.timefold.solver.core.config.heuristic.selector.move.composite.UnionMoveSelectorConfig;
-import ai.timefold.solver.core.config.heuristic.selector.move.generic.list.ListChangeMoveSelectorConfig;
-import ai.timefold.solver.core.config.heuristic.selector.move.generic.list.ListSwapMoveSelectorConfig;
+import ai.timefold.solver.core.config.heuristic.selector.move.factory.MoveIteratorFactoryConfig;
 import ai.timefold.solver.core.config.localsearch.LocalSearchPhaseConfig;
 import ai.timefold.solver.core.config.localsearch.decider.acceptor.LocalSearchAcceptorConfig;
 import ai.timefold.solver.core.config.localsearch.decider.forager.LocalSearchForagerConfig;
@@ -22,21 +20,23 @@ import java.util.stream.IntStream;
 /** One search over the orders of a shop's claims: Timefold's local search moves the list. */
 final class Search {
 
-  /** How many steps late acceptance looks back. */
-  private static final int LATE_ACCEPTANCE = 400;
+  /** Late acceptance looks back a fiftieth of the steps there will be, measured as good. */
+  private static final int STEPS_PER_LOOK_BACK = 50;
+
+  private static final int SHORTEST_LOOK_BACK = 10;
+  private static final int LONGEST_LOOK_BACK = 2000;
+
+  /** A search soon runs so many times faster than its first few schedules. */
+  private static final int WARMING_UP = 5;
 
   private final Tables tables;
-  private final Decoder decoder;
-  private final Watch watch;
+  private final Trials trials;
   private final Budget budget;
   private final long seed;
-  private Solver<Priority> solver;
-  private boolean stopped;
 
   Search(Tables tables, Budget budget, long seed, Consumer<Report> listener) {
     this.tables = tables;
-    this.decoder = new Decoder(tables);
-    this.watch = new Watch(decoder, listener);
+    this.trials = new Trials(tables, budget.schedules().orElse(Long.MAX_VALUE), listener);
     this.budget = budget;
     this.seed = seed;
   }
@@ -48,48 +48,34 @@ final class Search {
    * @throws NoRoomException when no order has room for everything within the horizon
    */
   Schedule run() {
+    Decoder decoder = trials.decoder();
     for (int[] order : new Starts(tables, decoder.claims()).orders()) {
-      if (spent() < budget.schedules().orElse(Long.MAX_VALUE)) {
-        watch.tryOrder(order);
-      }
+      trials.tryOrder(order);
+      trials.refine(order);
     }
-    if (!watch.found()) {
+    if (!trials.found()) {
       throw new NoRoomException(decoder.failedSettled());
     }
-    if (decoder.claims().jobClaims > 1 && spent() < budget.schedules().orElse(Long.MAX_VALUE)) {
-      searchFrom(watch.bestOrder().clone());
+    if (decoder.claims().jobClaims > 1 && !trials.spent()) {
+      searchFrom(trials.bestOrder().clone());
     }
-    long schedules = decoder.decoded();
-    decoder.decode(watch.bestOrder());
-    return Reader.read(tables, decoder, watch.best(), schedules);
+    long schedules = trials.schedules();
+    decoder.decode(trials.bestOrder());
+    return Reader.read(tables, decoder, trials.best(), schedules);
   }
 
   /** Ends the search soon; what has been found so far is kept. */
-  synchronized void stop() {
-    stopped = true;
-    if (solver != null) {
-      solver.terminateEarly();
-    }
-  }
-
-  private synchronized Solver<Priority> begin() {
-    SolverFactory<Priority> factory = SolverFactory.create(config());
-    solver = factory.buildSolver();
-    return solver;
+  void stop() {
+    trials.stop();
   }
 
   private void searchFrom(int[] order) {
     List<Claim> claims = IntStream.range(0, order.length).mapToObj(Claim::new).toList();
     List<Claim> sequence = new ArrayList<>(order.length);
     Arrays.stream(order).forEach(index -> sequence.add(claims.get(index)));
-    Solver<Priority> mine = begin();
-    if (!stopped) {
-      mine.solve(new Priority(claims, new Sequence(sequence), watch));
-    }
-  }
-
-  private long spent() {
-    return decoder.decoded();
+    Solver<Priority> solver = SolverFactory.<Priority>create(config()).buildSolver();
+    trials.whenSpent(solver::terminateEarly);
+    solver.solve(new Priority(claims, new Sequence(sequence), trials));
   }
 
   private SolverConfig config() {
@@ -100,29 +86,37 @@ final class Search {
             new ScoreDirectorFactoryConfig().withEasyScoreCalculatorClass(TrialScore.class))
         .withEnvironmentMode(EnvironmentMode.NO_ASSERT)
         .withRandomSeed(seed)
-        .withTerminationConfig(termination())
+        .withTerminationConfig(new TerminationConfig().withSpentLimit(timeLeft()))
         .withPhases(localSearch());
   }
 
-  private TerminationConfig termination() {
-    TerminationConfig config = new TerminationConfig();
-    budget.schedules().ifPresent(most -> config.setScoreCalculationCountLimit(most - spent()));
-    budget.time().ifPresent(time -> config.setSpentLimit(rest(time)));
-    return config;
-  }
-
-  private Duration rest(Duration time) {
+  /** Without a time limit the number of schedules ends the search, and a thousand days never. */
+  private Duration timeLeft() {
+    Duration most = budget.time().orElse(Duration.ofDays(1000));
     // Timefold takes whole milliseconds only.
-    return Duration.ofMillis(Math.max(1, time.minus(watch.elapsed()).toMillis()));
+    return Duration.ofMillis(Math.max(1, most.minus(trials.elapsed()).toMillis()));
   }
 
-  private static LocalSearchPhaseConfig localSearch() {
+  private LocalSearchPhaseConfig localSearch() {
     return new LocalSearchPhaseConfig()
         .withMoveSelectorConfig(
-            new UnionMoveSelectorConfig()
-                .withMoveSelectors(
-                    new ListChangeMoveSelectorConfig(), new ListSwapMoveSelectorConfig()))
-        .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(LATE_ACCEPTANCE))
+            new MoveIteratorFactoryConfig().withMoveIteratorFactoryClass(Rearrangements.class))
+        .withAcceptorConfig(new LocalSearchAcceptorConfig().withLateAcceptanceSize(lookBack()))
         .withForagerConfig(new LocalSearchForagerConfig().withAcceptedCountLimit(1));
+  }
+
+  private int lookBack() {
+    long steps = schedulesLeft() / trials.schedulesPerStep();
+    long look = steps / STEPS_PER_LOOK_BACK;
+    return (int) Math.max(SHORTEST_LOOK_BACK, Math.min(LONGEST_LOOK_BACK, look));
+  }
+
+  /** As many as are allowed, or as there is likely to be time for. */
+  private long schedulesLeft() {
+    if (budget.schedules().isPresent()) {
+      return budget.schedules().getAsLong() - trials.schedules();
+    }
+    double each = (double) trials.elapsed().toNanos() / trials.schedules();
+    return (long) (timeLeft().toNanos() / each * WARMING_UP);
   }
 }

@@ -82,9 +82,9 @@ final class Settled {
 
   private int minutesOf(FixedLot lot) {
     int kind = lot.parts().get(0).kind();
-    int total = tables.sharedMinutes[tables.family[kind]] + tables.fixedMinutes[tables.first[kind]];
+    int total = tables.sharedMinutes[tables.family[kind]];
     for (FixedLot.Part part : lot.parts()) {
-      total += tables.eachMinutes[tables.first[part.kind()]] * part.jobs();
+      total += tables.minutes(tables.first[part.kind()], part.jobs());
     }
     return total;
   }

@@ -1,6 +1,9 @@
 package strickle.shop;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Refuses a shop whose parts do not go together, before any array is built from it. */
 final class ShopCheck {
@@ -14,9 +17,12 @@ final class ShopCheck {
   static void check(Shop shop) {
     ShopCheck check = new ShopCheck(shop);
     shop.kinds().forEach(check::kind);
+    check.sharing();
     shop.links().forEach(check::link);
+    check.noCircle();
     shop.dues().forEach(check::due);
     shop.fixed().forEach(check::fixed);
+    check.fixedJobs();
   }
 
   private void kind(Kind kind) {
@@ -36,10 +42,11 @@ final class ShopCheck {
         activity.workers().stream().allMatch(worker -> within(worker, shop.workers())),
         activity.name(),
         "workers of the shop");
+    takesTime(kind, activity, index);
     for (Hold hold : activity.holds()) {
       int last = hold.last();
       boolean inOrder = last >= index && last < kind.chain().size();
-      boolean apart = index > 0 || last > 0 || isAlone(kind);
+      boolean apart = index > 0 || last > 0 || isAlone(shop, kind);
       boolean done = hold.until() != Hold.Until.DONE || last == kind.chain().size() - 1;
       must(within(hold.resource(), shop.resources()), activity.name(), "a resource of the shop");
       must(inOrder && done, activity.name(), "a hold that closes with it or with a later one");
@@ -47,8 +54,15 @@ final class ShopCheck {
     }
   }
 
+  private void takesTime(Kind kind, Activity activity, int index) {
+    int shared = index == 0 ? shop.families().get(kind.family()).sharedMinutes() : 0;
+    boolean takesTime = shared + activity.fixedMinutes() + activity.eachMinutes() > 0;
+    must(
+        takesTime || activity.workers().isEmpty(), activity.name(), "a minute or more of a worker");
+  }
+
   /** Whether no two jobs of a kind's family can share a lot. */
-  private boolean isAlone(Kind kind) {
+  static boolean isAlone(Shop shop, Kind kind) {
     List<Long> limits = shop.families().get(kind.family()).limits();
     for (int measure = 0; measure < limits.size(); measure++) {
       if (kind.amounts().get(measure) > limits.get(measure)) {
@@ -62,8 +76,38 @@ final class ShopCheck {
     for (int kind : new int[] {link.before(), link.after()}) {
       must(within(kind, shop.kinds()), "link", "kinds of the shop");
       Kind one = shop.kinds().get(kind);
-      must(one.jobs() == 1 && isAlone(one), one.name(), "one job that never shares, to be linked");
+      must(
+          one.jobs() == 1 && isAlone(shop, one),
+          one.name(),
+          "one job that never shares, to be linked");
     }
+  }
+
+  /** Activities done together are done by the same worker, without a pause or all with one. */
+  private void sharing() {
+    Activity[] first = new Activity[shop.families().size()];
+    for (Kind kind : shop.kinds()) {
+      if (!isAlone(shop, kind)) {
+        Activity mine = kind.chain().get(0);
+        Activity others = first[kind.family()] == null ? mine : first[kind.family()];
+        boolean alike =
+            Set.copyOf(mine.workers()).equals(Set.copyOf(others.workers()))
+                && mine.pauses() == others.pauses();
+        must(alike, kind.name(), "workers and pauses as in the lots it may share");
+        first[kind.family()] = mine;
+      }
+    }
+  }
+
+  /** Takes away kinds that wait for none of those left, until none is left. */
+  private void noCircle() {
+    List<Link> left = new ArrayList<>(shop.links());
+    boolean fewer = true;
+    while (fewer) {
+      Set<Integer> waiting = left.stream().map(Link::after).collect(Collectors.toSet());
+      fewer = left.removeIf(link -> !waiting.contains(link.before()));
+    }
+    must(left.isEmpty(), "link", "links that do not go round in a circle, unlike " + left);
   }
 
   private void due(Due due) {
@@ -78,6 +122,33 @@ final class ShopCheck {
     must(within(lot.worker(), shop.workers()), "settled lot", "a worker of the shop");
     must(!lot.parts().isEmpty(), "settled lot", "a part or more");
     lot.parts().forEach(part -> must(within(part.kind(), shop.kinds()), "settled lot", "kinds"));
+    Kind first = shop.kinds().get(lot.parts().get(0).kind());
+    must(
+        first.chain().get(0).workers().contains(lot.worker()),
+        "settled lot",
+        "a worker who may do " + first.name());
+    long kinds = lot.parts().stream().map(FixedLot.Part::kind).distinct().count();
+    must(kinds == lot.parts().size(), "settled lot", "each kind once");
+    for (FixedLot.Part part : lot.parts()) {
+      Kind kind = shop.kinds().get(part.kind());
+      must(kind.family() == first.family(), "settled lot", "kinds of one family");
+      must(part.jobs() >= 1, "settled lot", "1 job or more of " + kind.name());
+      boolean waits = shop.links().stream().anyMatch(link -> link.after() == part.kind());
+      must(!waits, "settled lot", "kinds that wait for no others, unlike " + kind.name());
+    }
+  }
+
+  /** All settled lots together take no more jobs of a kind than there are. */
+  private void fixedJobs() {
+    int[] jobs = new int[shop.kinds().size()];
+    for (FixedLot lot : shop.fixed()) {
+      lot.parts().forEach(part -> jobs[part.kind()] += part.jobs());
+    }
+    for (int i = 0; i < jobs.length; i++) {
+      int most = shop.kinds().get(i).jobs();
+      must(
+          jobs[i] <= most, "settled lots", "at most " + most + " of " + shop.kinds().get(i).name());
+    }
   }
 
   private static boolean within(int index, List<?> list) {

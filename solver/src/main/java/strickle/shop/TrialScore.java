@@ -13,13 +13,13 @@ public final class TrialScore implements EasyScoreCalculator<Priority, BendableS
 
   @Override
   public BendableScore calculateScore(Priority priority) {
-    Watch watch = priority.watch();
-    if (!watch.tryOrder(priority.getSequence().getClaims())) {
+    Trials trials = priority.trials();
+    if (!trials.tryOrder(priority.getSequence().getClaims())) {
       long worst = -Long.MAX_VALUE / 2;
       return BendableScore.of(NO_HARD_LEVELS, new long[] {worst, worst, worst});
     }
     return BendableScore.of(
         NO_HARD_LEVELS,
-        new long[] {-watch.late(), -watch.attended(), -watch.flow()});
+        new long[] {-trials.late(), -trials.attended(), -trials.flow()});
   }
 }

@@ -1,0 +1,182 @@
+package strickle.shop;
+
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.random.RandomGenerator;
+
+/**
+ * Decodes the orders that are tried, counts the schedules, and remembers the best. The order tried
+ * last is not decoded twice.
+ */
+final class Trials {
+
+  private final Decoder decoder;
+  private final Optional<Justification> justification;
+  private final Neighbours neighbours;
+  private final long most;
+  private final Consumer<Report> listener;
+  private final long began = System.nanoTime();
+  private final int[] order;
+  private final int[] last;
+  private final int[] bestOrder;
+  private Runnable whenSpent = () -> {};
+  private volatile boolean stopped;
+  private boolean lastKnown;
+  private boolean lastFits;
+  private long late;
+  private long attended;
+  private long flow;
+  private Value best = new Value(Long.MAX_VALUE, Long.MAX_VALUE, Long.MAX_VALUE);
+
+  /**
+   * No trials yet.
+   *
+   * @param most the most schedules to generate
+   * @param listener told whenever something better is found
+   */
+  Trials(Tables tables, long most, Consumer<Report> listener) {
+    this.decoder = new Decoder(tables);
+    this.justification = Justification.of(tables, decoder.claims());
+    this.neighbours = new Neighbours(tables, decoder.claims());
+    this.most = most;
+    this.listener = listener;
+    this.order = new int[decoder.claims().count()];
+    this.last = new int[order.length];
+    this.bestOrder = new int[order.length];
+  }
+
+  /** Tries the order of the claims; false if it has no room or the schedules are used up. */
+  boolean tryOrder(List<Claim> claims) {
+    for (int i = 0; i < order.length; i++) {
+      order[i] = claims.get(i).index();
+    }
+    return tryOrder(order);
+  }
+
+  /** Tries the order; false if it has no room or the schedules are used up. */
+  boolean tryOrder(int[] claims) {
+    if (lastKnown && Arrays.equals(claims, last)) {
+      return lastFits;
+    }
+    if (spent()) {
+      whenSpent.run();
+      return false;
+    }
+    lastFits = decoder.decode(claims);
+    lastKnown = true;
+    System.arraycopy(claims, 0, last, 0, claims.length);
+    if (lastFits) {
+      judge();
+    }
+    return lastFits;
+  }
+
+  /**
+   * Tries the order and, where the shop allows it, what forward-backward justification makes of it;
+   * if that is no worse, writes it into the order.
+   */
+  void refine(int[] claims) {
+    if (justification.isEmpty() || !tryOrder(claims) || schedules() + 2 > most) {
+      return;
+    }
+    long before = late;
+    int[] justified = justification.get().backAndForth(decoder.timetable());
+    if (tryOrder(justified) && late <= before) {
+      System.arraycopy(justified, 0, claims, 0, claims.length);
+    }
+  }
+
+  /** Changes the order a little, and refines what comes of it. */
+  void vary(int[] claims, RandomGenerator random) {
+    neighbours.vary(claims, random);
+    refine(claims);
+  }
+
+  /** How many schedules have been generated so far. */
+  long schedules() {
+    return decoder.decoded() + justification.map(Justification::decoded).orElse(0L);
+  }
+
+  /** Lets no more schedule be generated once one is found; may be called from another thread. */
+  void stop() {
+    stopped = true;
+  }
+
+  /** Whether no more schedule may be generated. */
+  boolean spent() {
+    return schedules() >= most || stopped && found();
+  }
+
+  /** What to do when an order is to be tried and no more schedule may be generated. */
+  void whenSpent(Runnable action) {
+    whenSpent = action;
+  }
+
+  /** How many schedules one step of a search takes. */
+  int schedulesPerStep() {
+    return justification.isPresent() ? 3 : 1;
+  }
+
+  /** Time since the first trial could begin. */
+  Duration elapsed() {
+    return Duration.ofNanos(System.nanoTime() - began);
+  }
+
+  /** Whether any order tried had room for everything. */
+  boolean found() {
+    return best.late() != Long.MAX_VALUE;
+  }
+
+  Decoder decoder() {
+    return decoder;
+  }
+
+  /** Lateness of the order tried last. */
+  long late() {
+    return late;
+  }
+
+  /** Attended minutes of the order tried last. */
+  long attended() {
+    return attended;
+  }
+
+  /** Flow of the order tried last. */
+  long flow() {
+    return flow;
+  }
+
+  /** The value of the best order tried. */
+  Value best() {
+    return best;
+  }
+
+  /** The best order tried. */
+  int[] bestOrder() {
+    return bestOrder;
+  }
+
+  private void judge() {
+    late = decoder.late();
+    attended = decoder.timetable().attended;
+    flow = decoder.flow();
+    if (better()) {
+      best = new Value(late, attended, flow);
+      System.arraycopy(last, 0, bestOrder, 0, last.length);
+      listener.accept(new Report(System.nanoTime() - began, schedules(), best));
+    }
+  }
+
+  private boolean better() {
+    if (late != best.late()) {
+      return late < best.late();
+    }
+    if (attended != best.attended()) {
+      return attended < best.attended();
+    }
+    return flow < best.flow();
+  }
+}
