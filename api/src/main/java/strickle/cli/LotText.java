@@ -43,7 +43,7 @@ final class LotText {
 
   private void add(Run run) {
     StringBuilder text = new StringBuilder(run.id()).append(": ").append(view.pieces(run));
-    text.append(", ").append(Words.count(run.castings(), "casting")).append(" in ");
+    text.append("; ").append(Words.count(run.castings(), "casting")).append(" in ");
     text.append(String.join(", ", run.forms().stream().map(this::form).toList()));
     lines.addAll(Lines.paragraph("    ", "      ", text.toString()));
     run.ballastGramsEach().ifPresent(this::ballast);

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,17 +43,9 @@ class HelpTest {
 
   @Test
   void theVersionIsThatOfTheBuild() throws IOException {
-    String pom = Files.readString(root().resolve("pom.xml"));
+    String pom = Files.readString(Shell.root().resolve("pom.xml"));
     assertTrue(pom.contains("<version>" + Version.NUMBER + "</version>"), Version.NUMBER);
     String printed = Shell.run("--version").done().out().strip();
     assertEquals("strickle " + Version.NUMBER, printed);
-  }
-
-  private static Path root() {
-    Path folder = Path.of("").toAbsolutePath();
-    while (!Files.isDirectory(folder.resolve("solver"))) {
-      folder = folder.getParent();
-    }
-    return folder;
   }
 }

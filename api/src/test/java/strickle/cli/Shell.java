@@ -111,4 +111,13 @@ final class Shell {
       throw new UncheckedIOException(unwritable);
     }
   }
+
+  /** The folder of the whole project. */
+  static Path root() {
+    Path folder = Path.of("").toAbsolutePath();
+    while (!Files.isDirectory(folder.resolve("solver"))) {
+      folder = folder.getParent();
+    }
+    return folder;
+  }
 }
