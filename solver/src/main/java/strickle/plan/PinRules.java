@@ -3,8 +3,10 @@ package strickle.plan;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import strickle.book.Book;
 import strickle.book.Fault;
@@ -13,6 +15,7 @@ import strickle.book.Mix;
 import strickle.book.Mould;
 import strickle.book.Piece;
 import strickle.book.Pin;
+import strickle.book.RestsOn;
 import strickle.mix.Recipe;
 
 /** Finds the pins that cannot be kept, each with the reason, before anything is planned. */
@@ -73,7 +76,10 @@ final class PinRules {
         ".start",
         lot.start().toString(),
         time.local(0) + " or later, when the plan begins");
-    if (oneMix(lot) && onePinAPiece(lot)) {
+    boolean oneMix = oneMix(lot);
+    boolean onePinAPiece = onePinAPiece(lot);
+    lot.places().forEach(this::stationsSuffice);
+    if (oneMix && onePinAPiece) {
       inHours(lot, first);
       inOneLot(lot, first);
       formsSuffice(lot, first);
@@ -155,12 +161,32 @@ final class PinRules {
         grams <= book.studio().batchLimitGrams() + Feasibility.TOLERANCE_GRAMS,
         first,
         ".castings",
-        Math.round(grams) + " g of wet mix",
-        "at most " + book.studio().batchLimitGrams() + " g, the batch limit");
+        Feasibility.grams(grams) + " g of wet mix",
+        "at most " + Feasibility.grams(book.studio().batchLimitGrams()) + " g, the batch limit");
+  }
+
+  private void stationsSuffice(int place) {
+    Pin pin = book.pins().get(place);
+    Piece piece = book.piece(pin.piece());
+    int pieces = pin.castings() * book.mould(piece.mould()).cavities();
+    for (int i = 0; i < piece.route().size(); i++) {
+      Optional<RestsOn> rests = piece.route().get(i).restsOn();
+      if (rests.isPresent()) {
+        String station = rests.get().station();
+        int needed = pieces * rests.get().placesEach();
+        int most = book.station(station).places();
+        must(
+            needed <= most,
+            place,
+            ".castings",
+            needed + " places of station \"" + station + "\" for step " + (i + 1),
+            "at most " + most + ", all there are");
+      }
+    }
   }
 
   private void formsSuffice(PinnedLot lot, int first) {
-    Map<String, Integer> taken = new HashMap<>();
+    Map<String, Integer> taken = new LinkedHashMap<>();
     for (Map.Entry<String, Integer> part : lot.castings().entrySet()) {
       Mould mould = book.mould(book.piece(part.getKey()).mould());
       for (FormUse use : mould.forms()) {

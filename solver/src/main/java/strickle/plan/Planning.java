@@ -15,10 +15,11 @@ import strickle.shop.NoRoomException;
 import strickle.shop.Report;
 import strickle.shop.Schedule;
 import strickle.shop.Scheduler;
+import strickle.shop.Shop;
 
 /**
- * One planning of a book: from book to shop, from shop to schedule, from schedule to plan. It can be
- * stopped from another thread at any moment and then keeps the best it has.
+ * One planning of a book: from book to shop, from shop to schedule, from schedule to plan. It can
+ * be stopped from another thread at any moment and then keeps the best it has.
  */
 public final class Planning {
 
@@ -64,12 +65,15 @@ public final class Planning {
    * cannot be kept.
    */
   public static List<Fault> faults(Book book, OffsetDateTime from) {
+    StudioTime time = time(book, from);
     List<Fault> faults = new ArrayList<>(Feasible.faults(book));
     faults.addAll(tooMuch(book));
-    if (faults.isEmpty()) {
-      faults.addAll(Feasibility.faults(book, time(book, from)));
-      faults.addAll(PinRules.faults(book, time(book, from)));
+    boolean canBeTried = faults.isEmpty();
+    faults.addAll(Feasibility.masses(book));
+    if (canBeTried) {
+      faults.addAll(Feasibility.waits(book, time));
     }
+    faults.addAll(PinRules.faults(book, time));
     return faults;
   }
 
@@ -80,8 +84,10 @@ public final class Planning {
    * @throws Faulty when a pin that looked well has no room, or there are no hours for all of it
    */
   public Plan run() {
+    int certainlyNeeded = lastPinMinute() + Feasibility.longestWaitMinutes(book);
     for (int longer = 0; ; longer++) {
-      StudioShop studio = Compiler.compile(book, time, FIRST_HORIZON_MINUTES << longer);
+      int horizon = certainlyNeeded + (FIRST_HORIZON_MINUTES << longer);
+      StudioShop studio = Compiler.compile(book, time, horizon);
       try {
         Schedule schedule = begin(studio).run();
         return Why.explained(book, Assembler.plan(studio, schedule, request.seed()));
@@ -122,21 +128,26 @@ public final class Planning {
             .stripTrailingZeros();
     listener.accept(
         new Progress(
-            Duration.ofNanos(report.nanos()),
-            report.schedules(),
-            late,
-            report.best().attended()));
+            Duration.ofNanos(report.nanos()), report.schedules(), late, report.best().attended()));
+  }
+
+  private int lastPinMinute() {
+    return (int) book.pins().stream().mapToLong(pin -> time.minute(pin.start())).max().orElse(0);
   }
 
   private static List<Fault> tooMuch(Book book) {
+    List<Fault> faults = new ArrayList<>();
+    int people = book.people().size();
+    if (people > Shop.MOST_WORKERS) {
+      String right = "at most " + Shop.MOST_WORKERS + " to plan for";
+      faults.add(new Fault("$.people", people + " people", right));
+    }
     long castings = Needs.of(book).castings();
-    return castings <= MOST_CASTINGS
-        ? List.of()
-        : List.of(
-            new Fault(
-                "$.orders",
-                castings + " castings to plan",
-                "at most " + MOST_CASTINGS + " at a time; check quantities and goodPercent"));
+    if (castings > MOST_CASTINGS) {
+      String right = "at most " + MOST_CASTINGS + " at a time; check quantities and goodPercent";
+      faults.add(new Fault("$.orders", castings + " castings to plan", right));
+    }
+    return faults;
   }
 
   private static Fault noHours() {

@@ -41,6 +41,11 @@ final class StudioTime {
     return at(minute).toLocalDateTime();
   }
 
+  /** The same line for a studio that keeps the offset it has at the beginning for ever. */
+  StudioTime withoutClockChanges() {
+    return new StudioTime(from, zone.getRules().getOffset(from));
+  }
+
   ZoneId zone() {
     return zone;
   }
