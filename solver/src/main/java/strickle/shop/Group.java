@@ -84,15 +84,6 @@ final class Group {
     return at;
   }
 
-  /** Units of {@code resource} that the activity at {@code index} opens, over all its runs. */
-  int unitsOpened(int index, int resource) {
-    int units = 0;
-    for (int open = openFirst[index]; open < openFirst[index + 1]; open++) {
-      units += openResource[open] == resource ? openUnits[open] : 0;
-    }
-    return units;
-  }
-
   private void begin(int tail) {
     count = 0;
     settled = false;
@@ -111,7 +102,7 @@ final class Group {
       int needed = tables.minutes(i, timetable.runJobs[one]);
       add(i, one, timetable.runSlot[one] + i - first, previousIndex, needed, 0);
       openHolds(i, one);
-        previousIndex = count - 1;
+      previousIndex = count - 1;
     }
   }
 

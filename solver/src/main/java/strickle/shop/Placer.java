@@ -32,7 +32,10 @@ final class Placer {
    * @return whether it was placed
    */
   boolean place(Group group, int limit) {
-    int next = group.settled ? 1 : 0;
+    int next = group.settled ? closeHolds(group, 0) : 0;
+    if (next == FAILED) {
+      return false;
+    }
     int tries = 0;
     while (next < group.count) {
       int placed = next;
@@ -138,11 +141,16 @@ final class Placer {
     return index + 1;
   }
 
-  /** A resource was not free for so long: it has to be opened later. */
+  /**
+   * A resource was not free for so long: it has to be opened after the last minute, up to the one
+   * it closes, at which it was not. Opened later it may close no earlier, so no place is missed.
+   */
   private int pushOpener(Group group, int index, int close, int opener, int minutes) {
     HoldTables holds = tables.holds;
     int hold = holds.closing[close];
     int from = timetable.start[group.slot[opener]];
+    int units = holds.units[hold] * timetable.runJobs[group.run[index]];
+    int free = slots.usage(holds.resource[hold]).lastTakenBefore(from, from + minutes, units);
     releaseClosed(group, index, close);
     int slot = group.slot[index];
     slots.give(timetable.worker[slot], timetable.worked[slot], group.minutes[index]);
@@ -151,10 +159,7 @@ final class Placer {
       return FAILED;
     }
     takeBack(group, index, opener);
-    int resource = holds.resource[hold];
-    int units = group.unitsOpened(opener, resource);
-    int free = slots.usage(resource).firstFree(from, minutes, units);
-    group.earliestStart[opener] = Math.max(from + 1, free);
+    group.earliestStart[opener] = free;
     return opener;
   }
 

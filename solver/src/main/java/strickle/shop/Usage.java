@@ -40,6 +40,24 @@ final class Usage {
     return start;
   }
 
+  /**
+   * The end of the last stretch beginning before {@code end} in which {@code units} are not free;
+   * {@code start} if there is none that ends after it.
+   */
+  int lastTakenBefore(int start, int end, int units) {
+    int most = capacity - units;
+    for (int i = stepAt(end - 1); i >= 0; i--) {
+      int until = i + 1 < steps ? at[i + 1] : Integer.MAX_VALUE / 2;
+      if (until <= start) {
+        return start;
+      }
+      if (held[i] > most) {
+        return until;
+      }
+    }
+    return start;
+  }
+
   /** Holds {@code units} more (or, if negative, fewer) over {@code [start, end)}. */
   void add(int start, int end, int units) {
     if (start >= end) {
