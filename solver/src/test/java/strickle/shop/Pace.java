@@ -1,0 +1,48 @@
+package strickle.shop;
+
+import java.util.Random;
+
+/**
+ * A clock as tests know it: its rates are multiples of an eighth, so that sums of them are exact.
+ *
+ * @param starts when each rate begins
+ * @param rates clock minutes per wall minute
+ */
+record Pace(int[] starts, double[] rates) {
+
+  static final Pace WALL = new Pace(new int[] {0}, new double[] {1});
+
+  /** A clock that changes its rate up to five times. */
+  static Pace any(Random random, int apart) {
+    int count = 1 + random.nextInt(6);
+    int[] starts = new int[count];
+    double[] rates = new double[count];
+    for (int i = 0; i < count; i++) {
+      starts[i] = i == 0 ? 0 : starts[i - 1] + 1 + random.nextInt(apart);
+      rates[i] = (1 + random.nextInt(20)) / 8.0;
+    }
+    return new Pace(starts, rates);
+  }
+
+  Clock clock() {
+    return Clock.of(starts, rates);
+  }
+
+  /** How far the clock goes in one wall minute. */
+  double rateAt(int minute) {
+    int i = 0;
+    while (i + 1 < starts.length && starts[i + 1] <= minute) {
+      i++;
+    }
+    return rates[i];
+  }
+
+  /** How far the clock goes from one minute to another, summed minute by minute. */
+  double shown(int from, int to) {
+    double sum = 0;
+    for (int minute = from; minute < to; minute++) {
+      sum += rateAt(minute);
+    }
+    return sum;
+  }
+}
