@@ -30,6 +30,7 @@ final class Decoder {
   private final Objective objective;
 
   private final int[] runOfJob;
+  private final int[] jobOfRun;
   private final int[] asked;
   private final int[] askedOfRun;
   private final int[] nextSegment;
@@ -55,6 +56,7 @@ final class Decoder {
     this.claims = new Claims(tables, settled.jobs());
     this.objective = new Objective(tables);
     this.runOfJob = new int[tables.jobs];
+    this.jobOfRun = new int[tables.jobs];
     this.asked = new int[tables.jobs];
     this.askedOfRun = new int[tables.jobs];
     this.nextSegment = new int[tables.jobs];
@@ -70,6 +72,11 @@ final class Decoder {
 
   Timetable timetable() {
     return timetable;
+  }
+
+  /** One of the jobs in a run of the schedule generated last. */
+  int jobOf(int run) {
+    return jobOfRun[run];
   }
 
   /** How many schedules have been generated so far. */
@@ -212,6 +219,7 @@ final class Decoder {
       int job = lots.members[member];
       int run = lots.runOfKind(tables.jobKind[job]);
       runOfJob[job] = run;
+      jobOfRun[run] = job;
       askedOfRun[run] |= asked[job];
     }
     keepGroup();

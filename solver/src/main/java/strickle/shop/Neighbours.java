@@ -11,6 +11,9 @@ final class Neighbours {
   /** Of a hundred moves so many draw together, where lots can be shared, and move a few claims. */
   private static final int DRAW_PERCENT = 20;
 
+  /** So many, where a due date is missed, let a claim go before the one that holds it up. */
+  private static final int CRITICAL_PERCENT = 45;
+
   private static final int FEW_PERCENT = 30;
   private static final int SWAP_PERCENT = 50;
 
@@ -33,7 +36,34 @@ final class Neighbours {
   }
 
   /** Changes an order of two claims or more a little. */
-  void vary(int[] order, RandomGenerator random) {
+  void vary(int[] order, Critical critical, RandomGenerator random) {
+    if (critical.pairs() > 0 && random.nextInt(HUNDRED) < CRITICAL_PERCENT) {
+      goFirst(order, critical, random.nextInt(critical.pairs()), random);
+    } else {
+      vary(order, random);
+    }
+  }
+
+  /** Lets a claim go before the one it waits for, or that one behind it. */
+  private static void goFirst(int[] order, Critical critical, int pair, RandomGenerator random) {
+    int held = place(order, critical.held(pair));
+    int holder = place(order, critical.holder(pair));
+    if (random.nextBoolean()) {
+      move(order, held, holder);
+    } else {
+      move(order, holder, held);
+    }
+  }
+
+  private static int place(int[] order, int claim) {
+    int place = 0;
+    while (order[place] != claim) {
+      place++;
+    }
+    return place;
+  }
+
+  private void vary(int[] order, RandomGenerator random) {
     int kind = random.nextInt(HUNDRED);
     if (shares && kind < DRAW_PERCENT && drawTogether(order, random)) {
       return;

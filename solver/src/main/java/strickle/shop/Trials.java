@@ -16,6 +16,7 @@ final class Trials {
   private final Decoder decoder;
   private final Optional<Justification> justification;
   private final Neighbours neighbours;
+  private final Critical critical;
   private final long most;
   private final Consumer<Report> listener;
   private final long began = System.nanoTime();
@@ -25,6 +26,7 @@ final class Trials {
   private Runnable whenSpent = () -> {};
   private volatile boolean stopped;
   private boolean lastKnown;
+  private boolean lastRead;
   private boolean lastFits;
   private long late;
   private long attended;
@@ -41,6 +43,8 @@ final class Trials {
     this.decoder = new Decoder(tables);
     this.justification = Justification.of(tables, decoder.claims());
     this.neighbours = new Neighbours(tables, decoder.claims());
+    this.critical =
+        new Critical(tables, decoder.claims(), decoder.timetable().start.length);
     this.most = most;
     this.listener = listener;
     this.order = new int[decoder.claims().count()];
@@ -67,6 +71,7 @@ final class Trials {
     }
     lastFits = decoder.decode(claims);
     lastKnown = true;
+    lastRead = false;
     System.arraycopy(claims, 0, last, 0, claims.length);
     if (lastFits) {
       judge();
@@ -91,7 +96,12 @@ final class Trials {
 
   /** Changes the order a little, and refines what comes of it. */
   void vary(int[] claims, RandomGenerator random) {
-    neighbours.vary(claims, random);
+    if (lastKnown && lastFits && !lastRead && Arrays.equals(claims, last)) {
+      // Only now is it known that the order tried last has been taken over.
+      critical.read(decoder);
+      lastRead = true;
+    }
+    neighbours.vary(claims, critical, random);
     refine(claims);
   }
 
