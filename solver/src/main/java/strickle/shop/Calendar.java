@@ -13,6 +13,8 @@ public final class Calendar {
   private final int[] opens;
   private final int[] closes;
   private final int[] workedBefore;
+  private final Lookup byMinute;
+  private final Lookup byWorked;
 
   private Calendar(int[] opens, int[] closes) {
     this.opens = opens;
@@ -21,6 +23,8 @@ public final class Calendar {
     for (int i = 0; i < opens.length; i++) {
       workedBefore[i + 1] = workedBefore[i] + closes[i] - opens[i];
     }
+    this.byMinute = new Lookup(opens);
+    this.byWorked = new Lookup(workedBefore);
   }
 
   /**
@@ -58,7 +62,7 @@ public final class Calendar {
 
   /** Working minutes that lie before the minute {@code at}. */
   public int worked(int at) {
-    int window = windowAt(opens, at);
+    int window = byMinute.lastAtMost(at);
     if (window < 0) {
       return 0;
     }
@@ -71,14 +75,16 @@ public final class Calendar {
     return opens[window] + worked - workedBefore[window];
   }
 
-  /** The minute at which a stretch ends that has used up {@code worked} working minutes, 1 or more. */
+  /**
+   * The minute at which a stretch ends that has used up {@code worked} working minutes, 1 or more.
+   */
   public int endOf(int worked) {
     return startOf(worked - 1) + 1;
   }
 
   /** The index of the window that holds the working minute {@code worked}. */
   int windowOf(int worked) {
-    return windowAt(workedBefore, worked);
+    return byWorked.lastAtMost(worked);
   }
 
   /** Working minutes before the window of that index opens. */
@@ -122,19 +128,39 @@ public final class Calendar {
     return closes[index];
   }
 
-  /** The last index whose value is at most {@code at}, or -1. */
-  private static int windowAt(int[] ascending, int at) {
-    int low = 0;
-    int high = ascending.length - 1;
-    while (low <= high) {
-      int middle = (low + high) >>> 1;
-      if (ascending[middle] <= at) {
-        low = middle + 1;
-      } else {
-        high = middle - 1;
+  /**
+   * Finds the last of ascending values that is at most some minute: a table leads near, and a few
+   * steps do the rest. A search by halves took a sixth of all decoding.
+   */
+  private static final class Lookup {
+
+    /** A place in the table for every 512 minutes: a few windows at most begin in that time. */
+    private static final int BITS = 9;
+
+    private final int[] ascending;
+    private final int[] lastBefore;
+
+    Lookup(int[] ascending) {
+      this.ascending = ascending;
+      int length = ascending.length == 0 ? 1 : (ascending[ascending.length - 1] >> BITS) + 2;
+      this.lastBefore = new int[length];
+      int last = -1;
+      for (int place = 0; place < length; place++) {
+        while (last + 1 < ascending.length && ascending[last + 1] <= place << BITS) {
+          last++;
+        }
+        lastBefore[place] = last;
       }
     }
-    return high;
+
+    /** The index, or -1 when the first value is more than {@code minute}, which is 0 or more. */
+    int lastAtMost(int minute) {
+      int last = lastBefore[Math.min(minute >> BITS, lastBefore.length - 1)];
+      while (last + 1 < ascending.length && ascending[last + 1] <= minute) {
+        last++;
+      }
+      return last;
+    }
   }
 
   @Override

@@ -49,9 +49,7 @@ final class Claims {
 
   /** The claim of a part of a job, or -1 when that part is settled and has none. */
   int of(int one, int part) {
-    return settled[one] && part == 0
-        ? -1
-        : numbers[one] + part;
+    return settled[one] && part == 0 ? -1 : numbers[one] + part;
   }
 
   /** How many claims there are, breaks included. */

@@ -11,6 +11,9 @@ public final class Clock {
 
   private static final int MINUTES = 60;
 
+  /** Far beyond any horizon, yet far enough from overflow to be added up. */
+  private static final double LATEST = 5e8;
+
   private final int[] starts;
   private final double[] rates;
   private final double[] shown;
@@ -46,7 +49,7 @@ public final class Clock {
       throw new IllegalArgumentException("a rate for each start, and the first start 0");
     }
     for (int i = 0; i < starts.length; i++) {
-      if (!(rates[i] > 0) || Double.isInfinite(rates[i]) || i > 0 && starts[i] <= starts[i - 1]) {
+      if (!(rates[i] > 0) || Double.isInfinite(rates[i]) || (i > 0 && starts[i] <= starts[i - 1])) {
         throw new IllegalArgumentException(
             "rate " + rates[i] + " at minute " + starts[i] + ": rates above 0, starts ascending");
       }
@@ -54,7 +57,9 @@ public final class Clock {
     return new Clock(starts.clone(), rates.clone());
   }
 
-  /** The first whole minute at which {@code hours} of this clock have gone by since {@code from}. */
+  /**
+   * The first whole minute at which {@code hours} of this clock have gone by since {@code from}.
+   */
   public int end(int from, double hours) {
     int i = piece(from);
     double target = shown[i] + (from - starts[i]) * rates[i] + (hours - SLACK_HOURS) * MINUTES;
@@ -62,13 +67,13 @@ public final class Clock {
       i++;
     }
     double minutes = starts[i] + (target - shown[i]) / rates[i];
-    return Math.max(from, (int) Math.min(Integer.MAX_VALUE / 2, Math.ceil(minutes)));
+    return Math.max(from, (int) Math.min(LATEST, Math.ceil(minutes)));
   }
 
   /** The least whole minutes {@code hours} of this clock can ever take. */
   int atLeast(double hours) {
     double minutes = Math.ceil((hours - SLACK_HOURS) * MINUTES / fastest);
-    return (int) Math.max(0, Math.min(Integer.MAX_VALUE / 4, minutes));
+    return (int) Math.max(0, Math.min(LATEST, minutes));
   }
 
   private int piece(int at) {

@@ -39,8 +39,7 @@ final class Justification {
   static Optional<Justification> of(Tables tables, Claims claims) {
     boolean can = reversible(tables.shop) && claims.count() < 1 << CLAIM_BITS;
     return can
-        ? Optional.of(
-            new Justification(tables, new Tables(reversed(tables.shop)), claims.count()))
+        ? Optional.of(new Justification(tables, new Tables(reversed(tables.shop)), claims.count()))
         : Optional.empty();
   }
 

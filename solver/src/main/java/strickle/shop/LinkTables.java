@@ -2,8 +2,10 @@ package strickle.shop;
 
 import java.util.List;
 
-/** The links of a shop as arrays: for each kind those that wait for it, one after the
- * other, and those that it waits for. */
+/**
+ * The links of a shop as arrays: for each kind those that wait for it, one after the other, and
+ * those that it waits for.
+ */
 final class LinkTables {
 
   final int[] first;

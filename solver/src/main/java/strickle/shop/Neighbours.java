@@ -131,7 +131,7 @@ final class Neighbours {
       int place = (start + i) % order.length;
       int job = claims.job[order[place]];
       boolean first = job != Claims.BREAK && claims.segment[order[place]] == 0;
-      if (first && (with < 0 || job != with && family(job) == family(with))) {
+      if (first && (with < 0 || (job != with && family(job) == family(with)))) {
         return place;
       }
     }

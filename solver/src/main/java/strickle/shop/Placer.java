@@ -40,7 +40,7 @@ final class Placer {
     while (next < group.count) {
       int placed = next;
       next = placeOne(group, next, limit);
-      if (next == FAILED || next <= placed && ++tries > MOST_TRIES) {
+      if (next == FAILED || (next <= placed && ++tries > MOST_TRIES)) {
         takeBack(group, next == FAILED ? placed : next, group.settled ? 1 : 0);
         return false;
       }

@@ -24,7 +24,7 @@ final class Search {
   private static final int STEPS_PER_LOOK_BACK = 50;
 
   private static final int SHORTEST_LOOK_BACK = 10;
-  private static final int LONGEST_LOOK_BACK = 2000;
+  private static final int LONGEST_LOOK_BACK = 20_000;
 
   /** A search soon runs so many times faster than its first few schedules. */
   private static final int WARMING_UP = 5;

@@ -14,9 +14,7 @@ final class Segments {
 
   /** The claim of every activity, kind by kind. */
   static int[] of(Shop shop) {
-    return shop.kinds().stream()
-        .flatMapToInt(kind -> IntStream.of(of(kind.chain())))
-        .toArray();
+    return shop.kinds().stream().flatMapToInt(kind -> IntStream.of(of(kind.chain()))).toArray();
   }
 
   private static int[] of(List<Activity> chain) {

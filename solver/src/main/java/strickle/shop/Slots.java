@@ -69,7 +69,9 @@ final class Slots {
     }
   }
 
-  /** The working minute at which {@code who} may begin at the minute {@code at}, for a settled lot. */
+  /**
+   * The working minute at which {@code who} may begin at the minute {@code at}, for a settled lot.
+   */
   int workedAt(int who, int at) {
     return calendars[who].worked(at);
   }
@@ -155,7 +157,7 @@ final class Slots {
       return 0;
     }
     int done = calendar.worked(earliestEnd);
-    if (done == 0 || done <= calendar.workingMinutes() && calendar.endOf(done) < earliestEnd) {
+    if (done == 0 || (done <= calendar.workingMinutes() && calendar.endOf(done) < earliestEnd)) {
       done++;
     }
     return Math.max(0, done - group.minutes[index]);

@@ -63,7 +63,7 @@ final class Starts {
     List<Integer> drawn = new ArrayList<>();
     Lots lots = new Lots(tables, new Timetable(tables));
     while (!rest.isEmpty()) {
-      int job = rest.remove(0);
+      int job = rest.removeFirst();
       drawn.add(job);
       lots.begin(job);
       rest.removeIf(

@@ -43,8 +43,7 @@ final class Trials {
     this.decoder = new Decoder(tables);
     this.justification = Justification.of(tables, decoder.claims());
     this.neighbours = new Neighbours(tables, decoder.claims());
-    this.critical =
-        new Critical(tables, decoder.claims(), decoder.timetable().start.length);
+    this.critical = new Critical(tables, decoder.claims(), decoder.timetable().start.length);
     this.most = most;
     this.listener = listener;
     this.order = new int[decoder.claims().count()];
@@ -117,7 +116,7 @@ final class Trials {
 
   /** Whether no more schedule may be generated. */
   boolean spent() {
-    return schedules() >= most || stopped && found();
+    return schedules() >= most || (stopped && found());
   }
 
   /** What to do when an order is to be tried and no more schedule may be generated. */
