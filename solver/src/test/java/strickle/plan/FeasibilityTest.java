@@ -20,6 +20,7 @@ import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -275,6 +276,7 @@ class FeasibilityTest {
   }
 
   @Test
+  @Tag("slow")
   void whatIsSuggestedWorksForAnyHoursAndWaits() {
     Random random = new Random(5);
     int refused = 0;
