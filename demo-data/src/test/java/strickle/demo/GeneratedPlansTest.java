@@ -1,0 +1,106 @@
+package strickle.demo;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import strickle.book.Book;
+import strickle.book.Faulty;
+import strickle.plan.Effort;
+import strickle.plan.OrderOutcome;
+import strickle.plan.Plan;
+import strickle.plan.PlanRequest;
+import strickle.plan.Planning;
+import strickle.plan.audit.Audit;
+
+/** Plans hundreds of generated books and lets the audit read every plan. */
+class GeneratedPlansTest {
+
+  private static Plan plan(Book book, OffsetDateTime from, long schedules, long seed) {
+    PlanRequest request = new PlanRequest(from, Effort.ofSchedules(schedules), seed);
+    return Planning.of(book, request, progress -> {}).run();
+  }
+
+  /**
+   * What is wrong with the plan of a generated book, with the castings and seed to make it again.
+   */
+  private static List<String> wrong(int castings, long seed, long schedules) {
+    Book book = Generator.book(castings, seed);
+    String name = castings + " castings, seed " + seed + ", " + schedules + " schedules: ";
+    try {
+      Plan plan = plan(book, Generator.start(book), schedules, seed);
+      return Audit.of(book, plan).stream().map(finding -> name + finding).toList();
+    } catch (Faulty refused) {
+      return List.of(name + refused.getMessage());
+    }
+  }
+
+  private static void assertNothingWrong(List<String> wrong) {
+    assertTrue(wrong.isEmpty(), () -> String.join("\n", wrong));
+  }
+
+  @Test
+  void theAuditFindsNothingInPlansOfSmallBooks() {
+    List<String> wrong = new ArrayList<>();
+    for (int i = 0; i < 300; i++) {
+      wrong.addAll(wrong(6 + i % 25, i, 30 + i % 70));
+    }
+    assertNothingWrong(wrong);
+  }
+
+  @Test
+  @Tag("slow")
+  void theAuditFindsNothingInPlansOfMiddlingBooks() {
+    List<String> wrong = new ArrayList<>();
+    for (int i = 0; i < 60; i++) {
+      wrong.addAll(wrong(31 + i % 60, 1000 + i, 60));
+    }
+    assertNothingWrong(wrong);
+  }
+
+  @Test
+  @Tag("slow")
+  void theAuditFindsNothingInPlansOfLargeBooks() {
+    List<String> wrong = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      wrong.addAll(wrong(120, 2000 + i, 30));
+    }
+    assertNothingWrong(wrong);
+  }
+
+  @Test
+  void theFirstScheduleOfABookIsAPlanAsWell() {
+    List<String> wrong = new ArrayList<>();
+    IntStream.range(0, 100).forEach(i -> wrong.addAll(wrong(6 + i % 40, 3000 + i, 1)));
+    assertNothingWrong(wrong);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void theDemoIsPlannedInEverySize(Size size) {
+    Book book = Demo.book(size);
+    Plan plan = plan(book, Demo.start(), 200, 0);
+    assertEquals(List.of(), Audit.of(book, plan));
+    assertEquals(book.orders().size(), plan.orders().size());
+  }
+
+  @Test
+  void theLateOrderIsLateWhateverIsDoneAndSaysWhy() {
+    Book book = Demo.lateBook();
+    for (long seed = 0; seed < 3; seed++) {
+      Plan plan = plan(book, Demo.start(), 500, seed);
+      assertEquals(List.of(), Audit.of(book, plan));
+      List<OrderOutcome> late =
+          plan.orders().stream().filter(order -> order.lateMinutes() > 0).toList();
+      assertEquals(List.of("LATE-1"), late.stream().map(OrderOutcome::order).toList());
+      assertTrue(late.get(0).because().size() >= 2, late::toString);
+    }
+  }
+}
