@@ -5,6 +5,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.util.Optional;
 import picocli.CommandLine.Parameters;
 import strickle.book.Book;
@@ -46,13 +47,22 @@ final class BookArgument {
   }
 
   /**
-   * Where its plans begin when nobody says: at the last midnight in its zone, or where the demo
-   * does.
+   * Where its plans begin when nobody says: where the demo's do; else with the first climate of the
+   * book if that is still to come, as a book whose room is known only from then on is a book of the
+   * time from then on; else at the last midnight in its zone.
    */
-  OffsetDateTime start(ZoneId zone, Clock clock) {
-    return isDemo()
-        ? Demo.start()
-        : LocalDate.now(clock.withZone(zone)).atStartOfDay(zone).toOffsetDateTime();
+  OffsetDateTime start(Book book, Clock clock) {
+    if (isDemo()) {
+      return Demo.start();
+    }
+    ZoneId zone = book.studio().timeZone();
+    ZonedDateTime today = LocalDate.now(clock.withZone(zone)).atStartOfDay(zone);
+    return book.studio().climate().stream()
+        .map(first -> first.from().atZone(zone))
+        .findFirst()
+        .filter(today::isBefore)
+        .orElse(today)
+        .toOffsetDateTime();
   }
 
   private boolean isDemo() {

@@ -19,7 +19,8 @@ final class StartOption {
       description = {
         "the first moment that may be planned, in the studio's time zone: a date such as"
             + " 2027-04-05 or a date with a time such as 2027-04-05T09:00;"
-            + " today when left out (demo: the Monday its plans begin)"
+            + " when left out, today, or the first climate of the book if that is still to come"
+            + " (demo: the Monday its plans begin)"
       })
   private String given;
 
@@ -37,6 +38,6 @@ final class StartOption {
     ZoneId zone = book.studio().timeZone();
     return local
         .map(time -> time.atZone(zone).toOffsetDateTime())
-        .orElseGet(() -> argument.start(zone, clock));
+        .orElseGet(() -> argument.start(book, clock));
   }
 }

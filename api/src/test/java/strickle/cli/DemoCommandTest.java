@@ -9,7 +9,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import strickle.demo.Demo;
 import strickle.demo.Generator;
+import strickle.demo.Size;
 import strickle.json.BookFile;
 
 class DemoCommandTest {
@@ -31,6 +33,19 @@ class DemoCommandTest {
     assertEquals(out, Files.readString(file));
     String check = Shell.run("check", file, "--from", "2027-03-01").done().out();
     assertTrue(check.contains("12 castings to pour"), check);
+  }
+
+  @Test
+  void withoutASizeItIsTheBookOfTheDemoStudio() {
+    String out = Shell.run("demo").done().out();
+    assertEquals(Demo.book(Size.MEDIUM), BookFile.parse(out, folder));
+  }
+
+  @Test
+  void aSeedWithoutASizeIsRefused() {
+    Shell.Result result = Shell.run("demo", "--seed", "4");
+    assertEquals(2, result.code());
+    assertTrue(result.err().contains("--castings"), result.err());
   }
 
   @Test

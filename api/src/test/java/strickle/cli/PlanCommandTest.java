@@ -140,7 +140,13 @@ class PlanCommandTest {
   }
 
   @Test
-  void planningBeginsTodayInTheStudiosZone() {
+  void planningBeginsWithTheFirstClimateIfThatIsStillToCome() {
+    assertTrue(plan().out().contains("plan from Mon 5 Apr 2027 00:00, times in America/Chicago"));
+  }
+
+  @Test
+  void otherwisePlanningBeginsTodayInTheStudiosZone() {
+    book = Shell.file(folder, "book.json", Shell.example("2027-04-05T00:00", "2027-04-01T00:00"));
     assertTrue(plan().out().contains("plan from Sun 4 Apr 2027 00:00, times in America/Chicago"));
   }
 

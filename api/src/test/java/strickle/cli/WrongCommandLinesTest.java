@@ -54,11 +54,6 @@ class WrongCommandLinesTest {
   }
 
   @Test
-  void aBookOfThatManyCastingsNeedsBothNumbers() {
-    assertTrue(refused("demo", "--castings", "3").err().contains("--seed"));
-  }
-
-  @Test
   void schedulesAndSecondsExcludeEachOther() {
     Shell.Result result = refused("plan", "demo", "--schedules", "5", "--seconds", "5");
     assertEquals(
