@@ -3,9 +3,12 @@ package strickle.demo;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -13,11 +16,16 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import strickle.book.Book;
 import strickle.book.Faulty;
+import strickle.book.Pin;
 import strickle.plan.Effort;
+import strickle.plan.Lot;
 import strickle.plan.OrderOutcome;
 import strickle.plan.Plan;
 import strickle.plan.PlanRequest;
 import strickle.plan.Planning;
+import strickle.plan.Run;
+import strickle.plan.Task;
+import strickle.plan.TaskKind;
 import strickle.plan.audit.Audit;
 
 /** Plans hundreds of generated books and lets the audit read every plan. */
@@ -80,6 +88,60 @@ class GeneratedPlansTest {
     List<String> wrong = new ArrayList<>();
     IntStream.range(0, 100).forEach(i -> wrong.addAll(wrong(6 + i % 40, 3000 + i, 1)));
     assertNothingWrong(wrong);
+  }
+
+  /** What was planned once can be kept, so no pin of it may be refused. */
+  @Test
+  void pinsTakenFromAPlanAreKept() {
+    List<String> wrong = new ArrayList<>();
+    for (int i = 0; i < 60; i++) {
+      Dice dice = new Dice(i);
+      Book book = Generator.book(6 + i % 30, 4000 + i);
+      Plan plan = plan(book, Generator.start(book), 20, i);
+      for (int percent : List.of(100, 40)) {
+        Book pinned = pinned(book, plan, dice, percent);
+        String name = "castings " + (6 + i % 30) + ", seed " + (4000 + i) + ", " + percent + " %: ";
+        try {
+          Plan again = plan(pinned, Generator.start(book), 10, i);
+          Audit.of(pinned, again).forEach(finding -> wrong.add(name + finding));
+        } catch (Faulty refused) {
+          wrong.add(name + refused.getMessage());
+        }
+      }
+    }
+    assertNothingWrong(wrong);
+  }
+
+  /** The book with some of the pours of its plan pinned. */
+  private static Book pinned(Book book, Plan plan, Dice dice, int percent) {
+    Map<String, Task> pours = new HashMap<>();
+    for (Task task : plan.tasks()) {
+      if (task.kind() == TaskKind.POUR && dice.chance(percent)) {
+        pours.put(task.lot(), task);
+      }
+    }
+    List<Pin> pins = new ArrayList<>();
+    for (Lot lot : plan.lots()) {
+      Task pour = pours.get(lot.id());
+      for (Run run : pour == null ? List.<Run>of() : lot.runs()) {
+        LocalDateTime start = pour.start().toLocalDateTime();
+        // The other way round, so that the order of the plan is no help.
+        pins.add(0, new Pin(Pin.POUR, run.piece(), run.castings(), start, pour.person()));
+      }
+    }
+    return new Book(
+        book.studio(),
+        book.people(),
+        book.stations(),
+        book.forms(),
+        book.moulds(),
+        book.materials(),
+        book.mixes(),
+        book.pieces(),
+        book.orders(),
+        book.channels(),
+        book.fairs(),
+        pins);
   }
 
   @ParameterizedTest

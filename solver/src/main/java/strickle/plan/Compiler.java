@@ -59,25 +59,37 @@ final class Compiler {
     this.chains = new Chains(book);
   }
 
-  /** The shop of everything a book's orders ask for, pins included. */
-  static StudioShop compile(Book book, StudioTime time, int horizonMinutes) {
+  /** The shop of everything a book's orders ask for, with the pinned lots in the order given. */
+  static StudioShop compile(Book book, StudioTime time, int horizonMinutes, List<PinnedLot> pins) {
     Needs needs = Needs.of(book);
     List<Piece> made =
         book.pieces().stream().filter(piece -> needs.castings(piece.id()) > 0).toList();
     Compiler compiler = new Compiler(book, time, horizonMinutes, made);
     List<Integer> jobs = made.stream().map(piece -> needs.castings(piece.id())).toList();
-    return compiler.shop(jobs, compiler.dues(needs), Needs.serving(book), true);
+    return compiler.shop(jobs, compiler.dues(needs), Needs.serving(book), pins);
   }
 
   /** The shop of one casting of every piece of a book, whatever is ordered and pinned. */
   static StudioShop oneOfEach(Book book, StudioTime time, int horizonMinutes) {
     Compiler compiler = new Compiler(book, time, horizonMinutes, book.pieces());
     List<Integer> jobs = book.pieces().stream().map(piece -> 1).toList();
-    return compiler.shop(jobs, List.of(), List.of(), false);
+    return compiler.shop(jobs, List.of(), List.of(), List.of());
   }
 
-  private StudioShop shop(List<Integer> jobs, List<Due> dues, List<Order> orders, boolean pinned) {
-    List<PinnedLot> pins = pinned ? PinnedLot.of(book) : List.of();
+  /** The shop of the pinned lots given, in that order, and nothing else. */
+  static StudioShop onlyPinned(
+      Book book, StudioTime time, int horizonMinutes, List<PinnedLot> pins) {
+    Compiler compiler = new Compiler(book, time, horizonMinutes, book.pieces());
+    List<Integer> jobs =
+        book.pieces().stream()
+            .map(piece -> pins.stream().mapToInt(pin -> pin.castingsOf(piece.id())).sum())
+            .toList();
+    return compiler.shop(jobs, List.of(), List.of(), pins);
+  }
+
+  private StudioShop shop(
+      List<Integer> jobs, List<Due> dues, List<Order> orders, List<PinnedLot> pins) {
+    List<String> ids = pieces.stream().map(Piece::id).toList();
     List<Calendar> workers =
         book.people().stream().map(one -> Hours.calendar(one, time, horizonMinutes)).toList();
     List<Kind> kinds =
@@ -93,7 +105,7 @@ final class Compiler {
             kinds,
             List.of(),
             dues,
-            pins.stream().map(this::fixed).toList());
+            pins.stream().map(pin -> fixed(book, time, ids, pin)).toList());
     List<List<Integer>> fixedPins = pins.stream().map(PinnedLot::places).toList();
     return new StudioShop(book, time, pieces, orders, recipes, shop, fixedPins, weightScale(book));
   }
@@ -172,8 +184,12 @@ final class Compiler {
     return dues;
   }
 
-  private FixedLot fixed(PinnedLot pin) {
-    List<String> ids = pieces.stream().map(Piece::id).toList();
+  /**
+   * A pinned lot as a settled one.
+   *
+   * @param ids the piece of each kind
+   */
+  static FixedLot fixed(Book book, StudioTime time, List<String> ids, PinnedLot pin) {
     List<FixedLot.Part> parts =
         pin.castings().entrySet().stream()
             .map(part -> new FixedLot.Part(ids.indexOf(part.getKey()), part.getValue()))

@@ -5,11 +5,12 @@ import java.util.OptionalInt;
 import java.util.function.IntPredicate;
 import java.util.stream.IntStream;
 import strickle.shop.Activity;
+import strickle.shop.FixedLot;
 import strickle.shop.Kind;
 import strickle.shop.Shop;
 import strickle.shop.Wait;
 
-/** Shops that differ from another in what is to be done or in their most-waits. */
+/** Shops that differ from another in what is to be done, in their most-waits or settled lots. */
 final class Limits {
 
   private Limits() {}
@@ -29,14 +30,20 @@ final class Limits {
         shop,
         IntStream.range(0, shop.kinds().size())
             .mapToObj(
-                i ->
-                    i == kind
-                        ? without(shop.kinds().get(i), activities)
-                        : shop.kinds().get(i))
+                i -> i == kind ? without(shop.kinds().get(i), activities) : shop.kinds().get(i))
             .toList());
   }
 
+  /** The same shop with these settled lots. */
+  static Shop settled(Shop shop, List<FixedLot> fixed) {
+    return with(shop, shop.kinds(), fixed);
+  }
+
   private static Shop with(Shop shop, List<Kind> kinds) {
+    return with(shop, kinds, List.of());
+  }
+
+  private static Shop with(Shop shop, List<Kind> kinds, List<FixedLot> fixed) {
     return new Shop(
         shop.horizonMinutes(),
         shop.lateUnitMinutes(),
@@ -47,7 +54,7 @@ final class Limits {
         kinds,
         List.of(),
         List.of(),
-        List.of());
+        fixed);
   }
 
   private static Kind with(Kind kind, int jobs) {

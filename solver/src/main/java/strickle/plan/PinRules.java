@@ -44,11 +44,11 @@ final class PinRules {
   }
 
   /** The fault of a pinned lot that passes every rule here and still finds no room. */
-  static Fault noRoom(Book book, int place) {
+  static Fault noRoom(PinnedLot lot) {
     return fault(
-        place,
+        lot.places().get(0),
         ".start",
-        book.pins().get(place).start().toString(),
+        lot.start().toString(),
         "a start that leaves time to take the pieces out of the mould before the most-wait is over,"
             + " and its forms free until then");
   }

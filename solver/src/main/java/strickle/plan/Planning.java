@@ -23,7 +23,7 @@ import strickle.shop.Shop;
  */
 public final class Planning {
 
-  /** Two years ahead is far enough for most books; a book that needs more gets more. */
+  /** Two years more are far enough for most books; a book that needs more gets more. */
   private static final int FIRST_HORIZON_MINUTES = 2 * 366 * 24 * 60;
 
   /** More than a studio of two pours in years; it keeps a slip of the pen from filling memory. */
@@ -74,6 +74,10 @@ public final class Planning {
       faults.addAll(Feasibility.waits(book, time));
     }
     faults.addAll(PinRules.faults(book, time));
+    if (faults.isEmpty()) {
+      PinTrial trial = PinTrial.of(book, time, horizon(book, time));
+      trial.withoutRoom().forEach(lot -> faults.add(PinRules.noRoom(lot)));
+    }
     return faults;
   }
 
@@ -81,24 +85,21 @@ public final class Planning {
    * Plans, until the effort is spent or {@link #stop} is called.
    *
    * @return the best plan found; every plan has passed no audit yet
-   * @throws Faulty when a pin that looked well has no room, or there are no hours for all of it
+   * @throws Faulty when there are no hours for all of it
    */
   public Plan run() {
-    int certainlyNeeded = lastPinMinute() + Feasibility.longestWaitMinutes(book);
-    for (int longer = 0; ; longer++) {
-      int horizon = certainlyNeeded + (FIRST_HORIZON_MINUTES << longer);
-      StudioShop studio = Compiler.compile(book, time, horizon);
+    int horizon = horizon(book, time);
+    List<PinnedLot> pins = PinTrial.of(book, time, horizon).lots();
+    for (int tried = 1; ; tried++) {
+      StudioShop studio = Compiler.compile(book, time, horizon, pins);
       try {
         Schedule schedule = begin(studio).run();
         return Why.explained(book, Assembler.plan(studio, schedule, request.seed()));
       } catch (NoRoomException none) {
-        if (none.settledLot() >= 0) {
-          int place = studio.fixedPins().get(none.settledLot()).get(0);
-          throw new Faulty(List.of(PinRules.noRoom(book, place)));
-        }
-        if (longer + 1 == HORIZONS) {
+        if (tried == HORIZONS) {
           throw new Faulty(List.of(noHours()));
         }
+        horizon += FIRST_HORIZON_MINUTES << tried;
       }
     }
   }
@@ -131,8 +132,10 @@ public final class Planning {
             Duration.ofNanos(report.nanos()), report.schedules(), late, report.best().attended()));
   }
 
-  private int lastPinMinute() {
-    return (int) book.pins().stream().mapToLong(pin -> time.minute(pin.start())).max().orElse(0);
+  /** How far to look ahead at first: past the last pin and the longest waits, and two years. */
+  private static int horizon(Book book, StudioTime time) {
+    long lastPin = book.pins().stream().mapToLong(pin -> time.minute(pin.start())).max().orElse(0);
+    return (int) lastPin + Feasibility.longestWaitMinutes(book) + FIRST_HORIZON_MINUTES;
   }
 
   private static List<Fault> tooMuch(Book book) {

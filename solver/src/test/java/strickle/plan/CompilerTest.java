@@ -63,7 +63,7 @@ class CompilerTest {
 
   private static StudioShop compiled(Book book) {
     StudioTime time = new StudioTime(FROM.toInstant(), ZONE);
-    return Compiler.compile(book, time, DAYS * 24 * 60);
+    return Compiler.compile(book, time, DAYS * 24 * 60, PinnedLot.of(book));
   }
 
   @Test
