@@ -1,10 +1,7 @@
 package strickle.plan.why;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import strickle.shop.Calendar;
 
 /** How soon a piece, or all that an order needs, could be ready with the studio to itself. */
@@ -25,12 +22,9 @@ final class Alone {
 
   /** The same with everybody open all the time and a room no cooler than 20 °C. */
   Optional<Integer> readyAroundTheClock() {
-    Map<String, Calendar> always =
-        empty.hours().keySet().stream()
-            .collect(Collectors.toMap(id -> id, id -> Calendar.always(Usage.NEVER / 2)));
     Floor open = empty;
-    for (Map.Entry<String, Calendar> one : new HashMap<>(always).entrySet()) {
-      open = open.withHours(one.getKey(), one.getValue());
+    for (String person : empty.hours().keySet()) {
+      open = open.withHours(person, Calendar.always(Usage.NEVER / 2));
     }
     Optional<Integer> here = ready(open);
     Optional<Integer> warm = new Relief.Warmth().on(open).flatMap(this::ready);

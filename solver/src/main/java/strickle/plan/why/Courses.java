@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import strickle.book.Book;
 import strickle.book.Piece;
-import strickle.book.Pin;
 import strickle.plan.Lot;
 import strickle.plan.Plan;
 import strickle.plan.Ready;
@@ -58,19 +57,16 @@ final class Courses {
     if (at == null) {
       throw unfit("no moment at which run " + run.id() + " is ready");
     }
-    boolean settled = settled(piece, own.get(Chain.POUR));
+    boolean settled = settled(own.get(Chain.POUR));
     Chain chain = Chain.of(book, piece, run.castings());
     return new Course(lot.id(), run.id(), chain, settled, own, at);
   }
 
-  private boolean settled(Piece piece, Placed pour) {
-    for (Pin pin : book.pins()) {
-      boolean same = pin.piece().equals(piece.id()) && pin.person().equals(pour.person());
-      if (same && moments.minute(pin.start()) == pour.start()) {
-        return true;
-      }
-    }
-    return false;
+  /** A pin settles the whole lot that is poured there and then. */
+  private boolean settled(Placed pour) {
+    return book.pins().stream()
+        .filter(pin -> pin.person().equals(pour.person()))
+        .anyMatch(pin -> moments.minute(pin.start()) == pour.start());
   }
 
   private Placed task(Place place) {
@@ -88,9 +84,11 @@ final class Courses {
         : new Place(task.run().orElseThrow(), task.step().orElse(0) + 1);
   }
 
+  /** The task, done by somebody the book knows. */
   private Placed placed(Task task) {
     int start = moments.minute(task.start());
-    return new Placed(task.person(), start, moments.minute(task.end()), (int) task.minutes());
+    return new Placed(
+        book.person(task.person()).id(), start, moments.minute(task.end()), (int) task.minutes());
   }
 
   private static IllegalArgumentException unfit(String what) {

@@ -119,7 +119,10 @@ final class Explanation {
 
   /** The most telling holds, and what the run that is in the way had waited for itself. */
   private List<Line> holds(Course course, int most) {
-    List<Hold> telling = Telling.of(floor, course, worthwhile).byWeight();
+    List<Hold> telling =
+        Telling.of(floor, course, worthwhile).byWeight().stream()
+            .filter(hold -> !isBeforeOpening(hold, course))
+            .toList();
     List<Line> lines = new ArrayList<>();
     for (Hold hold : telling.stream().limit(most).toList()) {
       lines.add(new Line(hold.until(), words(course).say(hold)));
@@ -128,6 +131,13 @@ final class Explanation {
       itself(telling.get(0)).ifPresent(lines::add);
     }
     return lines;
+  }
+
+  /** Closed hours from the plan's beginning on, when something else held the pour after them. */
+  private static boolean isBeforeOpening(Hold hold, Course course) {
+    return hold instanceof Hold.Closed
+        && hold.from() == 0
+        && hold.until() < course.task(Chain.POUR).start();
   }
 
   private Optional<Line> itself(Hold hold) {

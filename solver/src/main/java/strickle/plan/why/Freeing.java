@@ -19,6 +19,7 @@ final class Freeing {
 
   private static final int MOST_RUNS = 16;
   private static final int MOST_TOGETHER = 3;
+  private static final int MOST_FOR_LITTLE = 2;
   private static final int ALTERNATIVES = 2;
 
   /** What takes less than this part off the lateness is no help. */
@@ -50,6 +51,11 @@ final class Freeing {
 
   boolean inTime(Freed freed) {
     return freed.ready() <= due;
+  }
+
+  /** Whether it is not too much to ask for something that is not enough. */
+  private static boolean isPlain(Freed freed) {
+    return freed.reliefs().size() <= MOST_FOR_LITTLE;
   }
 
   /** Whether it helps, and more than laying the runs out again does by itself. */
@@ -114,11 +120,11 @@ final class Freeing {
 
   /**
    * The ways to free the order: up to two single changes that have it in time; else several changes
-   * together that do; else the one change that brings it forward most; else none.
+   * together that do; else the one change, or two together, that bring it forward most; else none.
    */
   List<Freed> ways() {
     List<Freed> singles = singles();
-    List<Freed> enough = singles.stream().filter(this::inTime).limit(ALTERNATIVES).toList();
+    List<Freed> enough = alternatives(singles.stream().filter(this::inTime).toList());
     if (!enough.isEmpty()) {
       return enough;
     }
@@ -129,9 +135,22 @@ final class Freeing {
     return singles.stream()
         .filter(this::helps)
         .min(Comparator.comparingInt(Freed::ready))
-        .or(() -> together.filter(this::helps))
+        .or(() -> together.filter(this::helps).filter(Freeing::isPlain))
         .stream()
         .toList();
+  }
+
+  /** The first two that are not more of the same. */
+  private static List<Freed> alternatives(List<Freed> singles) {
+    List<Freed> alternatives = new ArrayList<>();
+    for (Freed single : singles) {
+      Relief relief = single.reliefs().get(0);
+      boolean other = alternatives.stream().noneMatch(a -> a.reliefs().get(0).isLike(relief));
+      if (other && alternatives.size() < ALTERNATIVES) {
+        alternatives.add(single);
+      }
+    }
+    return alternatives;
   }
 
   private List<Freed> singles() {
@@ -170,14 +189,14 @@ final class Freeing {
   }
 
   /** Ideas for what holds the order's last run on a floor, most telling hold first. */
-  Set<Relief> ideas(Floor on) {
+  private Set<Relief> ideas(Floor on) {
     Set<Relief> ideas = new LinkedHashSet<>();
     Serving serving = Serving.of(on);
     Course last = serving.of(order.id()).last().orElseThrow();
     Telling telling = Telling.of(on, last, worthwhile);
     Ideas of = new Ideas(on, last, telling.holds(), serving.runs(order.id()));
     telling.byWeight().forEach(hold -> ideas.addAll(of.of(hold)));
-    if (!on.book().studio().climate().isEmpty()) {
+    if (on.book().studio().climate().stream().anyMatch(Relief.Warmth::isCool)) {
       ideas.add(new Relief.Warmth());
     }
     return ideas;

@@ -116,8 +116,10 @@ final class Hands {
         .anyMatch(one -> one.task().start() < minute && minute < one.task().end());
   }
 
-  /** The spells of a task in the person's hours. */
+  /** The spells of a task in the person's hours; none when it does not fit in them. */
   List<Calendar.Spell> spells(Placed task) {
-    return hours.spells(hours.worked(task.start()), task.minutes());
+    int worked = hours.worked(task.start());
+    boolean fits = worked + task.minutes() <= hours.workingMinutes();
+    return fits ? hours.spells(worked, task.minutes()) : List.of();
   }
 }

@@ -64,6 +64,9 @@ sealed interface Hold {
   record WantedSoon(int stage, int from, int until, Thing thing, int missing, List<Course> by)
       implements Hold {}
 
+  /** Begun earlier, what comes later would find no place, for more than one reason. */
+  record NoPlaceAfter(int stage, int from, int until) implements Hold {}
+
   /** It was poured together with other runs. */
   record Together(int stage, int from, int until, List<Course> others) implements Hold {}
 

@@ -29,6 +29,11 @@ final class HoldWords {
       case Hold.BrokenOff broken -> brokenOff(task, broken);
       case Hold.MostWait most -> mostWait(task, most);
       case Hold.WantedSoon soon -> wantedSoon(task, soon);
+      case Hold.NoPlaceAfter noPlace ->
+          task
+              + " waits until "
+              + moments.say(noPlace.until())
+              + ": begun before, what follows it would find no place";
       case Hold.Together together ->
           task
               + " waits until "
@@ -83,14 +88,19 @@ final class HoldWords {
               + moments.say(closed.from())
               + " until "
               + moments.say(closed.until());
-      case Hold.TooShort tooShort ->
-          "nobody who may do it is open for "
-              + Moments.lasting(course.task(tooShort.stage()).minutes())
-              + " on end before "
-              + moments.say(tooShort.until());
+      case Hold.TooShort tooShort -> tooShort(tooShort);
       case Hold.Taken taken -> station(taken);
       default -> say(hold);
     };
+  }
+
+  /** A pour has to fit between opening and closing; other tasks are broken off and gain nothing. */
+  private String tooShort(Hold.TooShort hold) {
+    String until = moments.say(hold.until());
+    String minutes = Moments.lasting(course.task(hold.stage()).minutes());
+    return course.chain().stages().get(hold.stage()).whole()
+        ? "nobody is open for " + minutes + " on end before " + until
+        : "begun before " + until + " it would be broken off at closing and done no sooner";
   }
 
   /** Of many only the one who is free first is told of. */

@@ -5,7 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import strickle.shop.Calendar;
 
@@ -179,13 +179,23 @@ final class Holds {
     if (could <= at) {
       return Optional.empty();
     }
-    for (int later = stage + 1; later <= chain.last(); later++) {
-      int only = later;
-      if (startIf(floor(stage), chain.withoutMost(i -> i == only), stage, at) < could) {
-        return Optional.of(mostWait(stage, at, could, later));
-      }
+    Floor more = floor(stage);
+    for (Need need : chain.needs()) {
+      more = more.withMore(need.thing(), need.units());
     }
-    return wanted(stage, at, could);
+    Floor roomy = more;
+    return mostWait(floor(stage), stage, at, could)
+        .or(() -> wanted(stage, at, could))
+        .or(() -> mostWait(roomy, stage, at, could))
+        .or(() -> Optional.of(new Hold.NoPlaceAfter(stage, at, could)));
+  }
+
+  /** The first most-wait without which the stage could begin sooner. */
+  private Optional<Hold> mostWait(Floor floor, int stage, int at, int until) {
+    return IntStream.rangeClosed(stage + 1, chain.last())
+        .filter(later -> startIf(floor, chain.withoutMost(i -> i == later), stage, at) < until)
+        .mapToObj(later -> mostWait(floor, stage, at, until, later))
+        .findFirst();
   }
 
   private int startIf(Floor floor, Chain asked, int stage, int at) {
@@ -194,12 +204,11 @@ final class Holds {
         .orElse(Usage.NEVER);
   }
 
-  private Hold mostWait(int stage, int at, int until, int later) {
-    IntPredicate these = i -> i == later;
+  private Hold mostWait(Floor floor, int stage, int at, int until, int later) {
+    Chain free = chain.withoutMost(i -> i == later);
     List<Hold> nested =
-        Placing.place(floor(stage), chain.withoutMost(these), course.tasks().subList(0, stage), at)
-            .map(tasks -> new Holds(floor(stage).plus(apart(tasks)), apart(tasks)))
-            .map(holds -> holds.longest(later))
+        Placing.place(floor, free, course.tasks().subList(0, stage), at)
+            .map(tasks -> new Holds(floor.plus(apart(tasks)), apart(tasks)).longest(later))
             .orElse(List.of());
     return new Hold.MostWait(stage, at, until, later, nested);
   }
@@ -212,6 +221,7 @@ final class Holds {
   private List<Hold> longest(int stage) {
     return at(stage).stream()
         .filter(hold -> !(hold instanceof Hold.MostWait || hold instanceof Hold.Nothing))
+        .filter(hold -> !(hold instanceof Hold.NoPlaceAfter))
         .max(Comparator.comparingInt(Hold::minutes))
         .stream()
         .toList();

@@ -43,6 +43,7 @@ final class Ideas {
       case Hold.BrokenOff brokenOff -> hours(brokenOff, brokenOff.from());
       case Hold.MostWait mostWait -> mostWait.nested().stream().flatMap(n -> nested(n)).toList();
       case Hold.Settled settled -> List.of(new Relief.Unpinned());
+      case Hold.NoPlaceAfter noPlace -> List.of();
       case Hold.Together together -> List.of();
       case Hold.Nothing nothing -> List.of();
     };
@@ -88,7 +89,8 @@ final class Ideas {
             ? course.task(stage).minutes()
             : course.chain().stages().get(stage).minutes();
     int all = siblings.stream().mapToInt(one -> one.chain().stages().get(stage).minutes()).sum();
-    return Stream.of(own, Math.max(own, all)).distinct();
+    int most = (LAST_HOUR - FIRST_HOUR) * HOUR;
+    return Stream.of(own, Math.max(own, all)).distinct().filter(minutes -> minutes <= most);
   }
 
   /** The first time within {@code from} to {@code until} that somebody could work longer. */
@@ -120,7 +122,7 @@ final class Ideas {
   }
 
   private Relief.Helper helper(Hold.Busy busy, int begin, int minutes) {
-    return new Relief.Helper(busy.stage(), begin, quarter(begin + minutes));
+    return new Relief.Helper(Names.task(course, busy.stage()), begin, quarter(begin + minutes));
   }
 
   /** The first full quarter of an hour from which so many minutes lie in waking hours. */

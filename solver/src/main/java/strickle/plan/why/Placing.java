@@ -116,7 +116,7 @@ final class Placing {
   private int giveBack(int stage) {
     int ready = tasks.get(stage).end() + chain.finalDryMinutes();
     for (Need need : chain.needs()) {
-      boolean closes = need.closes() == stage || stage == chain.last() && need.closes() > stage;
+      boolean closes = need.closes() == stage || (stage == chain.last() && need.closes() > stage);
       if (closes) {
         int taken = need.from(tasks);
         int given = need.closes() == stage ? givenAt(need, stage) : ready;

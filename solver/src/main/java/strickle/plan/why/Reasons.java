@@ -7,7 +7,7 @@ import strickle.book.Order;
 import strickle.plan.Plan;
 import strickle.shop.Calendar;
 
-/** The reasons of a plan's late orders, in the maker's words. */
+/** The reasons of a plan's late orders, in the maker's words. For one thread at a time. */
 public final class Reasons {
 
   private final Floor floor;

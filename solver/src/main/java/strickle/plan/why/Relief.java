@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import strickle.book.Climate;
+import strickle.book.Studio;
 import strickle.cure.RoomPace;
 import strickle.shop.Calendar;
 
@@ -14,6 +16,11 @@ sealed interface Relief {
 
   /** The floor with the change made; nothing when other runs could not stay as they are. */
   Optional<Floor> on(Floor floor);
+
+  /** Whether another is the same, but for how much. */
+  default boolean isLike(Relief other) {
+    return equals(other);
+  }
 
   /** This and another as one change, if they are of one sort. */
   default Optional<Relief> join(Relief other) {
@@ -45,6 +52,12 @@ sealed interface Relief {
     }
 
     @Override
+    public boolean isLike(Relief other) {
+      return other instanceof More more
+          && !Collections.disjoint(units.keySet(), more.units.keySet());
+    }
+
+    @Override
     public Optional<Relief> join(Relief other) {
       if (!(other instanceof More more)
           || Collections.disjoint(units.keySet(), more.units.keySet())) {
@@ -70,6 +83,11 @@ sealed interface Relief {
   record Hours(String person, int from, int to) implements Relief {
 
     @Override
+    public boolean isLike(Relief other) {
+      return other instanceof Hours hours && hours.person.equals(person) && hours.from == from;
+    }
+
+    @Override
     public Optional<Floor> on(Floor floor) {
       Hands hands = floor.hands(person);
       boolean inTheWay = hands.open(from, to) > 0 || hands.breaksOff(from);
@@ -90,8 +108,17 @@ sealed interface Relief {
     }
   }
 
-  /** Somebody more, who may do anything, from one minute to another. */
-  record Helper(int stage, int from, int to) implements Relief {
+  /**
+   * Somebody more, who may do anything, from one minute to another.
+   *
+   * @param task what they are wanted for, in words
+   */
+  record Helper(String task, int from, int to) implements Relief {
+
+    @Override
+    public boolean isLike(Relief other) {
+      return other instanceof Helper helper && helper.from == from;
+    }
 
     @Override
     public Optional<Floor> on(Floor floor) {
@@ -100,12 +127,28 @@ sealed interface Relief {
     }
   }
 
-  /** A room kept at 20 °C, in which the waits for chemistry take the hours the book gives. */
+  /** A room that is never cooler than {@value #DEGREES_C} °C. */
   record Warmth() implements Relief {
+
+    static final double DEGREES_C = 20;
+
+    static boolean isCool(Climate climate) {
+      return climate.temperatureC() < DEGREES_C;
+    }
+
+    /** The climate with its cooler times warmed. */
+    static List<Climate> of(List<Climate> climate) {
+      return climate.stream()
+          .map(
+              c ->
+                  new Climate(c.from(), Math.max(c.temperatureC(), DEGREES_C), c.humidityPercent()))
+          .toList();
+    }
 
     @Override
     public Optional<Floor> on(Floor floor) {
-      return Optional.of(floor.withRoom(RoomPace.of(List.of(), floor.book().studio().timeZone())));
+      Studio studio = floor.book().studio();
+      return Optional.of(floor.withRoom(RoomPace.of(of(studio.climate()), studio.timeZone())));
     }
   }
 }

@@ -7,13 +7,11 @@ final class ReliefWords {
 
   private final Names names;
   private final Moments moments;
-  private final Course course;
   private final int due;
 
-  ReliefWords(Names names, Moments moments, Course course, int due) {
+  ReliefWords(Names names, Moments moments, int due) {
     this.names = names;
     this.moments = moments;
-    this.course = course;
     this.due = due;
   }
 
@@ -33,8 +31,9 @@ final class ReliefWords {
             : " would bring it forward to " + moments.say(first.ready()) + late(first.ready()));
   }
 
-  private String late(int ready) {
-    return ", still " + Moments.lasting(ready - due) + " late";
+  /** How late a moment still is; nothing when it is in time. */
+  String late(int ready) {
+    return ready > due ? ", still " + Moments.lasting(ready - due) + " late" : "";
   }
 
   /** What comes of laying the order's runs out again with nothing new. */
@@ -43,8 +42,7 @@ final class ReliefWords {
         companions.isEmpty()
             ? "nothing new is needed: laid out again, with all others as they are,"
             : "poured apart from " + names.runs(companions);
-    String still = freed.ready() <= due ? "" : late(freed.ready());
-    return how + " it could be ready " + moments.say(freed.ready()) + still;
+    return how + " it could be ready " + moments.say(freed.ready()) + late(freed.ready());
   }
 
   private String reliefs(List<Relief> reliefs) {
@@ -65,10 +63,10 @@ final class ReliefWords {
               + moments.between(hours.from(), hours.to());
       case Relief.Helper helper ->
           "another pair of hands for "
-              + Names.task(course, helper.stage())
+              + helper.task()
               + " "
               + moments.between(helper.from(), helper.to());
-      case Relief.Warmth warmth -> "a room kept at 20 °C";
+      case Relief.Warmth warmth -> "a room never cooler than 20 °C";
       case Relief.Unpinned unpinned -> "a pour that is not pinned";
     };
   }

@@ -3,13 +3,13 @@ package strickle.plan.why;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import strickle.book.Book;
-import strickle.book.Line;
 import strickle.book.Order;
 import strickle.book.Piece;
 import strickle.plan.Needs;
@@ -28,7 +28,7 @@ final class Serving {
    * @param order the order
    * @param ready the minute it has everything
    * @param last the run that brings what it has to wait for longest; empty when all is from stock
-   * @param elders orders that are served that piece before it, first first
+   * @param elders orders that are served before it and without which it would be sooner
    * @param first the minute it would have everything if it were served before them
    */
   record Service(Order order, int ready, Optional<Course> last, List<Order> elders, int first) {}
@@ -75,30 +75,32 @@ final class Serving {
   }
 
   private Service serve(Order order) {
+    Map<String, Long> own = new LinkedHashMap<>();
+    order.lines().forEach(one -> own.merge(one.piece(), (long) one.quantity(), Long::sum));
+    Set<Order> elders = new LinkedHashSet<>();
     Course last = null;
-    Map<String, Long> own = new HashMap<>();
     int first = 0;
-    for (Line line : order.lines()) {
-      Piece piece = book.piece(line.piece());
-      long from = asked.merge(piece.id(), (long) line.quantity(), Long::sum) - line.quantity();
-      Course brings = bring(order, piece, from, from + line.quantity());
-      boolean later = brings != null && (last == null || brings.ready() > last.ready());
-      last = later ? brings : last;
-      long wanted = own.merge(piece.id(), (long) line.quantity(), Long::sum);
-      first = Math.max(first, covered(piece, wanted));
+    for (Map.Entry<String, Long> wanted : own.entrySet()) {
+      Piece piece = book.piece(wanted.getKey());
+      long to = asked.merge(piece.id(), wanted.getValue(), Long::sum);
+      Course brings = bring(order, piece, to - wanted.getValue(), to);
+      int alone = covered(piece, wanted.getValue());
+      if (brings != null && brings.ready() > alone) {
+        elders.addAll(askers.getOrDefault(piece.id(), List.of()));
+      }
+      last = later(last, brings);
+      first = Math.max(first, alone);
     }
-    List<Order> elders = last == null ? List.of() : askers(last.piece());
-    order.lines().stream()
-        .map(Line::piece)
-        .distinct()
-        .forEach(id -> askers.computeIfAbsent(id, one -> new ArrayList<>()).add(order));
+    own.keySet().forEach(id -> askers.computeIfAbsent(id, one -> new ArrayList<>()).add(order));
     int ready = last == null ? 0 : last.ready();
-    return new Service(order, ready, Optional.ofNullable(last), elders, first);
+    return new Service(order, ready, Optional.ofNullable(last), List.copyOf(elders), first);
   }
 
-  /** Orders served a piece before. */
-  private List<Order> askers(Piece piece) {
-    return List.copyOf(askers.getOrDefault(piece.id(), List.of()));
+  private static Course later(Course one, Course other) {
+    if (one == null || other == null) {
+      return one == null ? other : one;
+    }
+    return other.ready() > one.ready() ? other : one;
   }
 
   /** The run that brings the last of the pieces asked for from one count to another. */

@@ -55,7 +55,7 @@ final class Usage {
   int clearOf(int from, int to, int units) {
     int clear = from;
     Integer at = taken.floorKey(from);
-    while (at != null && at < to) {
+    while (at != null && (at < to || at == clear)) {
       Integer next = taken.higherKey(at);
       if (taken.get(at) + units > count) {
         clear = next == null ? NEVER : next;

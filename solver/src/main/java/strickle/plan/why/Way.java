@@ -26,7 +26,7 @@ final class Way {
     this.course = service.last().orElseThrow();
     this.due = moments.minute(service.order().due());
     this.worthwhile = worthwhile;
-    this.words = new ReliefWords(names, moments, course, due);
+    this.words = new ReliefWords(names, moments, due);
     this.freeing = new Freeing(floor, service.order(), worthwhile);
   }
 
@@ -34,7 +34,7 @@ final class Way {
   List<String> say(Alone alone) {
     Freeing.Freed again = freeing.again();
     if (freeing.inTime(again)) {
-      return List.of(words.sayAgain(again, floor.companions(course)));
+      return List.of(sayAgain(again));
     }
     List<Freeing.Freed> ways = freeing.ways();
     if (!ways.isEmpty() && freeing.inTime(ways.get(0))) {
@@ -46,8 +46,15 @@ final class Way {
     }
     List<String> lines =
         new ArrayList<>(bound(alone, "only " + DATE + " would have it in time").stream().toList());
-    lines.add(ways.isEmpty() ? words.sayAgain(again, floor.companions(course)) : words.say(ways));
+    lines.add(ways.isEmpty() ? sayAgain(again) : words.say(ways));
     return lines;
+  }
+
+  private String sayAgain(Freeing.Freed again) {
+    boolean apart =
+        again.floor().courses().stream()
+            .anyMatch(one -> one.is(course) && !one.lot().equals(course.lot()));
+    return words.sayAgain(again, apart ? floor.companions(course) : List.of());
   }
 
   /** That the route alone is longer than the time there was. */
@@ -71,20 +78,21 @@ final class Way {
       return "if "
           + Names.list(service.elders().stream().map(Order::id).toList())
           + " could be served after it, it would be ready "
-          + moments.say(service.first());
+          + moments.say(service.first())
+          + words.late(service.first());
     }
     return alone
         .ready(Serving.of(floor).runs(service.order().id()))
         .filter(ready -> service.ready() - ready >= worthwhile)
         .map(this::toItself)
-        .orElse("no single form, place or hour would free it; " + DATE + " would");
+        .orElse("nothing small would free it; a later date would");
   }
 
   private String toItself(int ready) {
     return "with the studio to itself it could be ready "
         + moments.say(ready)
         + (ready > due
-            ? ", and so late as well; " + DATE + " would help"
+            ? ", and so late as well; a later date is the plain way out"
             : "; other work would have to give way, or its date be later");
   }
 }
