@@ -13,6 +13,9 @@ import java.util.random.RandomGenerator;
  */
 final class Trials {
 
+  /** So many changes without anything new to try, and there is nothing: two claims, say. */
+  private static final int MOST_IDLE = 1000;
+
   private final Decoder decoder;
   private final Optional<Justification> justification;
   private final Neighbours neighbours;
@@ -28,6 +31,7 @@ final class Trials {
   private boolean lastKnown;
   private boolean lastRead;
   private boolean lastFits;
+  private int idle;
   private long late;
   private long attended;
   private long flow;
@@ -70,6 +74,7 @@ final class Trials {
     }
     lastFits = decoder.decode(claims);
     lastKnown = true;
+    idle = 0;
     lastRead = false;
     System.arraycopy(claims, 0, last, 0, claims.length);
     if (lastFits) {
@@ -95,6 +100,10 @@ final class Trials {
 
   /** Changes the order a little, and refines what comes of it. */
   void vary(int[] claims, RandomGenerator random) {
+    idle++;
+    if (idle > MOST_IDLE) {
+      whenSpent.run();
+    }
     if (lastKnown && lastFits && !lastRead && Arrays.equals(claims, last)) {
       // Only now is it known that the order tried last has been taken over.
       critical.read(decoder);

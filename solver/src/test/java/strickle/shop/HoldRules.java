@@ -10,7 +10,7 @@ final class HoldRules {
 
   static List<String> broken(Shop shop, List<Rules.Chain> chains) {
     int last = chains.stream().mapToInt(chain -> chain.run().done()).max().orElse(0);
-    int[][] held = new int[shop.resources().size()][Math.max(last, shop.horizonMinutes()) + 1];
+    int[][] held = new int[shop.resources().size()][last + 1];
     for (Rules.Chain chain : chains) {
       for (int i = 0; i < chain.places().size(); i++) {
         for (Hold hold : chain.kind().chain().get(i).holds()) {
