@@ -72,7 +72,7 @@ class PlanningTest {
     Totals few = Planned.of(busy(), FROM, 1, 0).totals();
     Totals many = Planned.of(busy(), FROM, 1000, 0).totals();
     int late = many.weightedLateHours().compareTo(few.weightedLateHours());
-    assertTrue(late < 0 || late == 0 && many.attendedMinutes() <= few.attendedMinutes());
+    assertTrue(late < 0 || (late == 0 && many.attendedMinutes() <= few.attendedMinutes()));
   }
 
   /** Ten orders for two pieces, due one day after the other, too much for one tray. */
