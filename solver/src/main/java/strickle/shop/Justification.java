@@ -51,12 +51,19 @@ final class Justification {
   /**
    * Runs a schedule backwards.
    *
-   * @return the order in which its claims then start; the same array every time
+   * @return whether that had room: claims that are tied together may stretch
    */
-  int[] backAndForth(Timetable forward) {
+  boolean backAndForth(Timetable forward) {
     sortByEnd(tables, forward);
-    backward.decode(order);
+    if (!backward.decode(order)) {
+      return false;
+    }
     sortByEnd(backwardTables, backward.timetable());
+    return true;
+  }
+
+  /** The order in which the claims start after {@link #backAndForth}; the same array every time. */
+  int[] order() {
     return order;
   }
 

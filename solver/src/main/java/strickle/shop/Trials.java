@@ -92,7 +92,10 @@ final class Trials {
       return;
     }
     long before = late;
-    int[] justified = justification.get().backAndForth(decoder.timetable());
+    if (!justification.get().backAndForth(decoder.timetable())) {
+      return;
+    }
+    int[] justified = justification.get().order();
     if (tryOrder(justified) && late <= before) {
       System.arraycopy(justified, 0, claims, 0, claims.length);
     }
