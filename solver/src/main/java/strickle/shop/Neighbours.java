@@ -12,7 +12,7 @@ final class Neighbours {
   private static final int DRAW_PERCENT = 20;
 
   /** So many, where a due date is missed, let a claim go before the one that holds it up. */
-  private static final int CRITICAL_PERCENT = 45;
+  private static final int CRITICAL_PERCENT = 35;
 
   private static final int FEW_PERCENT = 30;
   private static final int SWAP_PERCENT = 50;

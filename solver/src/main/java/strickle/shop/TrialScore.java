@@ -19,6 +19,6 @@ public final class TrialScore implements EasyScoreCalculator<Priority, BendableS
       return BendableScore.of(NO_HARD_LEVELS, new long[] {worst, worst, worst});
     }
     return BendableScore.of(
-        NO_HARD_LEVELS, new long[] {-trials.late(), -trials.attended(), -trials.flow()});
+        NO_HARD_LEVELS, new long[] {-trials.late(), -trials.attended(), -trials.flowSearched()});
   }
 }

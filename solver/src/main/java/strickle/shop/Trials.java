@@ -165,9 +165,12 @@ final class Trials {
     return attended;
   }
 
-  /** Flow of the order tried last. */
-  long flow() {
-    return flow;
+  /**
+   * Flow of the order tried last, as far as the search minds it: a shop that is justified is
+   * searched for its length alone, as minding its flow too was measured to lead astray.
+   */
+  long flowSearched() {
+    return justification.isPresent() ? 0 : flow;
   }
 
   /** The value of the best order tried. */
