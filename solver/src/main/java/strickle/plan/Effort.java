@@ -28,8 +28,7 @@ public record Effort(OptionalLong schedules, Optional<Duration> time) {
     flaws.atLeast(1, ".schedules", schedules.orElse(1));
     time.ifPresent(
         limit ->
-            flaws.when(
-                limit.isNegative() || limit.isZero(), ".time", limit, "a time above zero"));
+            flaws.when(limit.isNegative() || limit.isZero(), ".time", limit, "a time above zero"));
     flaws.raise();
   }
 

@@ -22,7 +22,9 @@ final class Units {
     }
   }
 
-  /** Takes {@code count} units of a form from minute {@code start} to {@code end}; counted from 1. */
+  /**
+   * Takes {@code count} units of a form from minute {@code start} to {@code end}; counted from 1.
+   */
   List<Integer> take(String form, int count, int start, int end) {
     int[] free = freeFrom.get(form);
     List<Integer> units = new ArrayList<>();
