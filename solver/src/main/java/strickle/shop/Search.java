@@ -110,7 +110,7 @@ final class Search {
 
   private int lookBack() {
     long steps = schedulesLeft() / trials.schedulesPerStep();
-    double look = LOOK_BACK_FACTOR * Math.pow(steps, LOOK_BACK_POWER);
+    double look = LOOK_BACK_FACTOR * Math.pow((double) steps, LOOK_BACK_POWER);
     return (int) Math.max(1, Math.min(LONGEST_LOOK_BACK, look));
   }
 
