@@ -134,6 +134,19 @@ class DecoderTest {
   }
 
   @Test
+  void aHoldUntilTheNextActivityMayEndInALotsTail() {
+    ShopDraft draft = new ShopDraft().family(BATCH).worker().worker().resource(1);
+    draft.kind(1, ActivityDraft.of(6), held2(20));
+    Hold untilNext = new Hold(0, 1, 1, Hold.Until.START);
+    ActivityDraft pour = ActivityDraft.of(0).by(0).holding(untilNext);
+    draft.kind(1, 1, List.of(1L), 0, pour, ActivityDraft.of(5).by(1));
+    Schedule.Lot lot = Decodes.of(draft.shop()).decode(0, 1, 2, 3).orElseThrow().lots().get(1);
+    // The resource is taken from minute 6 on; the pour ends at 10, and its last 4 are its tail.
+    assertEquals(0, lot.first().start());
+    assertEquals(6, lot.runs().get(0).rest().get(0).start());
+  }
+
+  @Test
   void amongSeveralTheOneWhoEndsFirstDoesIt() {
     Calendar late = Calendar.of(new int[] {50}, new int[] {100});
     Calendar gappy = Calendar.of(new int[] {0, 90}, new int[] {10, 200});

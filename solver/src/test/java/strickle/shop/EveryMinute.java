@@ -87,7 +87,7 @@ final class EveryMinute {
     while (left > 0) {
       boolean open = at < shop.horizonMinutes() && hours[who][at];
       boolean mayPause = activity.pauses() && at > start && at < shop.horizonMinutes();
-      if (open && isBusy(who, at, index) || !open && !mayPause) {
+      if ((open && isBusy(who, at, index)) || (!open && !mayPause)) {
         return -1;
       }
       left -= open ? 1 : 0;

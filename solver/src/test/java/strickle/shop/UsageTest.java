@@ -56,7 +56,7 @@ class UsageTest {
       int free = usage.lastTakenBefore(start, end, units);
       // All that is left of [start, end) is free, and the minute before it is not.
       assertTrue(free >= end || usage.firstFree(free, end - free, units) == free);
-      assertTrue(free == start || free > start && held[free - 1] + units > CAPACITY);
+      assertTrue(free == start || (free > start && held[free - 1] + units > CAPACITY));
     }
   }
 
