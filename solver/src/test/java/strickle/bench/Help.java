@@ -1,0 +1,61 @@
+package strickle.bench;
+
+/** What the bench says about itself. */
+final class Help {
+
+  /** What the first word may be. */
+  static final String COMMANDS = "rcpsp, jobshop, tardiness, weeks or --help";
+
+  /** What each command takes and tells. */
+  static final String TEXT =
+      """
+      Usage: solver/bench COMMAND ...
+
+      Measures the scheduling engine on published problems and on made-up weeks.
+
+      solver/bench rcpsp DIR --best-known CSV --schedules N[,N...] [--only GLOB]
+          Projects in .sm files in DIR and the folders in it. The table has columns
+          instance (a file's name), cpm_lb (critical path), lb and ub. A line for each N:
+            avgOverCpm    mean deviation from the critical path, in percent
+            avgOverBest   mean deviation from ub, in percent
+            atBest        how many are as good as ub
+      solver/bench jobshop DIR --best-known CSV --schedules N[,N...] [--only GLOB]
+          Job shops in .jss files in DIR and the folders in it. The table has columns
+          instance (a file's name without .jss), lb and ub. A line for each problem, and
+          one for all.
+      solver/bench tardiness FILE --best-known FILE --schedules N[,N...]
+          Total weighted tardiness on one machine. FILE has the minutes, the weights and
+          the due dates of the first problem, then of the next; the other file has the
+          best known value of each. A line for each N:
+            optimal       how many are as good as the best known, of how many
+            avgOverBest   mean deviation in percent, where the best known is above 0
+            avgOf         of how many that is the mean
+            zeroMissed    of those whose best known is 0, how many are above it
+      solver/bench weeks --castings N[,N...] --seconds N
+          Made-up books that need so many castings, 1 to 2000, each planned for so many
+          seconds by a fresh Java with two searches. A line for each size:
+            weightedLateHours, attendedMinutes: of the plan
+            schedulesPerSecond: of one search, in a second of processor time, by the
+                difference of two plannings; - when every search soon ends by itself
+            firstPlanSeconds: until there is a plan
+            within1PercentSeconds: from when on both figures of the plan stay within 1
+                percent of the final ones
+            peakMegabytes: the most memory Java has used, garbage included
+
+        --schedules N   how many schedules a search may generate; a pass of a
+                        justification counts as one
+        --only GLOB     only files with such names: '*_1.sm', '{ft*,la0?,la1?,la20}.jss'
+        --seed N        where the search's chance begins, and for weeks what book is made
+                        up; any whole number, 0 when left out
+        --threads N     how many problems are scheduled side by side; as many as there
+                        are processors when left out. Each search keeps to one thread and
+                        finds the same, whatever runs beside it. Not for weeks.
+        --help          this
+
+      Best-known values are for the report only; no search is told of them. A result below
+      a proved bound is an error. Exit codes: 0 done, 2 the command line or a file is
+      wrong, 1 anything else.
+      """;
+
+  private Help() {}
+}

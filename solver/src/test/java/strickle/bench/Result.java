@@ -1,0 +1,33 @@
+package strickle.bench;
+
+/**
+ * What a search has found.
+ *
+ * @param instance the problem
+ * @param found the lateness of the best schedule found
+ * @param seconds how long it took
+ */
+record Result(Instance instance, long found, double seconds) {
+
+  /**
+   * Refuses what cannot be.
+   *
+   * @throws IllegalStateException when it is better than what is proved to be the best
+   */
+  Result {
+    if (found < instance.bound()) {
+      throw new IllegalStateException(
+          "found " + found + ", which is below the proved bound " + instance.bound());
+    }
+  }
+
+  /** Whether it is as good as the best known. */
+  boolean atBest() {
+    return found <= instance.best();
+  }
+
+  /** How far it is above some value, in percent of it. */
+  double percentOver(long value) {
+    return 100.0 * (found - value) / value;
+  }
+}
