@@ -1,5 +1,7 @@
 package strickle.shop;
 
+import java.util.Arrays;
+
 /**
  * Activities that are placed together, in an order in which each comes after the one it follows: a
  * lot's first activity and the first claim of each of its runs, or a later claim of one run.
@@ -72,6 +74,13 @@ final class Group {
   void ofClaim(int one, int local, int earliest) {
     begin(0);
     addChain(one, local, -1, tables.segment[tables.first[timetable.runKind[one]] + local]);
+    earliestStart[0] = earliest;
+  }
+
+  /** Forgets all bounds but the first activity's own earliest start. */
+  void forgetBounds(int earliest) {
+    Arrays.fill(earliestStart, 0, count, 0);
+    Arrays.fill(earliestEnd, 0, count, 0);
     earliestStart[0] = earliest;
   }
 

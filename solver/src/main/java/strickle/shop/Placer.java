@@ -26,16 +26,31 @@ final class Placer {
   }
 
   /**
-   * Places the whole group or nothing of it.
+   * Places the whole group or nothing of it. Where workers differ in their hours, an activity can
+   * keep its own most-wait by pausing, from one week to the next if need be, or end sooner with
+   * somebody who starts too late, so that the one before it has to be pushed. The second is tried
+   * first; a group that finds no room at all is tried again with the first.
    *
    * @param limit no activity may end after this minute
    * @return whether it was placed
    */
   boolean place(Group group, int limit) {
-    int next = group.settled ? closeHolds(group, 0) : 0;
-    if (next == FAILED) {
+    if (group.settled && closeHolds(group, 0) == FAILED) {
       return false;
     }
+    int earliest = group.earliestStart[0];
+    boolean placed = placeFrom(group, limit);
+    if (!placed && limit == tables.shop.horizonMinutes()) {
+      group.forgetBounds(earliest);
+      slots.pausesRather = true;
+      placed = placeFrom(group, limit);
+      slots.pausesRather = false;
+    }
+    return placed;
+  }
+
+  private boolean placeFrom(Group group, int limit) {
+    int next = group.settled ? 1 : 0;
     int tries = 0;
     while (next < group.count) {
       int placed = next;

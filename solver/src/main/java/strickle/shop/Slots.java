@@ -18,6 +18,12 @@ final class Slots {
   private final Busy[] busy;
   private final Usage[] usage;
 
+  /**
+   * Whether an activity that another has pushed rather pauses than starts too late; otherwise it
+   * goes where it ends first even if that is too late, and the one before it is pushed as well.
+   */
+  boolean pausesRather;
+
   /** What {@link #find} found. */
   int worker;
 
@@ -105,7 +111,10 @@ final class Slots {
     }
     int placeStart = calendars[who].startOf(place);
     int placeEnd = calendars[who].endOf(place + minutes);
-    boolean better = placeStart <= by ? start > by || placeEnd < end : placeStart < start;
+    boolean better =
+        group.earliestEnd[index] > 0 && !pausesRather
+            ? placeEnd < end
+            : placeStart <= by ? start > by || placeEnd < end : placeStart < start;
     if (better && placeEnd <= limit) {
       worker = who;
       worked = place;

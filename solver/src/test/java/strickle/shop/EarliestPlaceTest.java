@@ -85,7 +85,7 @@ class EarliestPlaceTest {
         chain[i] = random.nextBoolean() ? chain[i].within(random.nextInt(30)) : chain[i];
       }
       int last = i + random.nextInt(chain.length - i);
-      Hold.Until until = last == i ? Hold.Until.END : Hold.Until.values()[random.nextInt(2)];
+      Hold.Until until = last == i || random.nextBoolean() ? Hold.Until.END : Hold.Until.START;
       chain[i].holding(new Hold(i, 1, last, until));
     }
     chain[0].holding(WHOLE, 1, chain.length - 1);

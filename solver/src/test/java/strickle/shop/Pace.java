@@ -2,15 +2,19 @@ package strickle.shop;
 
 import java.util.Random;
 
-/**
- * A clock as tests know it: its rates are multiples of an eighth, so that sums of them are exact.
- *
- * @param starts when each rate begins
- * @param rates clock minutes per wall minute
- */
-record Pace(int[] starts, double[] rates) {
+/** A clock as tests know it: its rates are multiples of an eighth, so sums of them are exact. */
+final class Pace {
 
   static final Pace WALL = new Pace(new int[] {0}, new double[] {1});
+
+  private final int[] starts;
+  private final double[] rates;
+
+  /** Rates in clock minutes per wall minute, and when each begins. */
+  private Pace(int[] starts, double[] rates) {
+    this.starts = starts;
+    this.rates = rates;
+  }
 
   /** A clock that changes its rate up to five times. */
   static Pace any(Random random, int apart) {

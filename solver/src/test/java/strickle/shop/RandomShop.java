@@ -18,6 +18,10 @@ record RandomShop(Shop shop, List<Pace> paces) {
 
   static final int HORIZON = 4000;
 
+  /** In this order: the last is for the end of a chain only. */
+  private static final List<Hold.Until> UNTIL =
+      List.of(Hold.Until.START, Hold.Until.END, Hold.Until.DONE);
+
   private static final int DAY = 200;
 
   static RandomShop of(long seed) {
@@ -140,7 +144,8 @@ record RandomShop(Shop shop, List<Pace> paces) {
       int least = index == 0 && !single ? 1 : index;
       for (int i = random.nextInt(3); i > 0 && least < length; i--) {
         int last = least + random.nextInt(length - least);
-        Hold.Until until = Hold.Until.values()[random.nextInt(last == length - 1 ? 3 : 2)];
+        boolean atTheEnd = last == length - 1;
+        Hold.Until until = UNTIL.get(random.nextInt(atTheEnd ? 3 : 2));
         int resource = random.nextInt(capacities.length);
         if (left[resource] > 0) {
           int units = 1 + random.nextInt(Math.min(2, left[resource]));

@@ -34,13 +34,14 @@ final class Rules {
     this.paces = paces;
     this.schedule = schedule;
     for (int lot = 0; lot < schedule.lots().size(); lot++) {
+      boolean first = true;
       for (Schedule.Run run : schedule.lots().get(lot).runs()) {
         List<Schedule.Placed> places = new ArrayList<>();
         places.add(schedule.lots().get(lot).first());
         places.addAll(run.rest());
-        boolean first = run == schedule.lots().get(lot).runs().get(0);
         Kind kind = shop.kinds().get(run.kind());
         chains.add(new Chain(kind, run, places, lot < shop.fixed().size(), first));
+        first = false;
       }
     }
   }
@@ -96,7 +97,7 @@ final class Rules {
     for (Schedule.Run run : lot.runs()) {
       Kind kind = shop.kinds().get(run.kind());
       jobs += run.jobs();
-      must(shop.families().get(kind.family()) == family, "two families in a lot");
+      must(kind.family() == shop.kinds().get(lot.runs().get(0).kind()).family(), "two families");
       for (int i = 0; i < sums.length; i++) {
         sums[i] += kind.amounts().get(i) * run.jobs();
       }
