@@ -59,17 +59,24 @@ final class Claims {
 
   /** Whether any two jobs could ever share a lot. */
   private static boolean shares(Tables tables) {
-    for (int kind = 0; kind < tables.kinds; kind++) {
-      long[] limits = tables.limits[tables.family[kind]];
-      long[] amounts = tables.amounts[kind];
-      boolean room = tables.jobs > 1;
-      for (int measure = 0; measure < limits.length; measure++) {
-        room &= amounts[measure] < limits[measure];
-      }
-      if (room) {
-        return true;
+    for (int one = 0; one < tables.kinds; one++) {
+      int jobs = tables.jobFirst[one + 1] - tables.jobFirst[one];
+      for (int other = jobs > 1 ? one : one + 1; other < tables.kinds; other++) {
+        if (tables.family[one] == tables.family[other] && fitTogether(tables, one, other)) {
+          return true;
+        }
       }
     }
     return false;
+  }
+
+  private static boolean fitTogether(Tables tables, int one, int other) {
+    long[] limits = tables.limits[tables.family[one]];
+    for (int measure = 0; measure < limits.length; measure++) {
+      if (tables.amounts[one][measure] + tables.amounts[other][measure] > limits[measure]) {
+        return false;
+      }
+    }
+    return true;
   }
 }

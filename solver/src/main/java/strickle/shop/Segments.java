@@ -10,6 +10,9 @@ import java.util.stream.IntStream;
  */
 final class Segments {
 
+  /** The most claims of a job: a set of them is the bits of one int. The last takes the rest. */
+  private static final int MOST = 30;
+
   private Segments() {}
 
   /** The claim of every activity, kind by kind. */
@@ -20,7 +23,8 @@ final class Segments {
   private static int[] of(List<Activity> chain) {
     int[] segment = new int[chain.size()];
     for (int i = 1; i < segment.length; i++) {
-      segment[i] = segment[i - 1] + (tied(chain, i) ? 0 : 1);
+      boolean stays = tied(chain, i) || segment[i - 1] == MOST - 1;
+      segment[i] = segment[i - 1] + (stays ? 0 : 1);
     }
     return segment;
   }

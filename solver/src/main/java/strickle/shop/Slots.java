@@ -111,16 +111,23 @@ final class Slots {
     }
     int placeStart = calendars[who].startOf(place);
     int placeEnd = calendars[who].endOf(place + minutes);
-    boolean better =
-        group.earliestEnd[index] > 0 && !pausesRather
-            ? placeEnd < end
-            : placeStart <= by ? start > by || placeEnd < end : placeStart < start;
-    if (better && placeEnd <= limit) {
+    if (placeEnd <= limit && isBetter(group.earliestEnd[index] > 0, placeStart, placeEnd, by)) {
       worker = who;
       worked = place;
       start = placeStart;
       end = placeEnd;
     }
+  }
+
+  /** Whether a place is better than the best so far, for an activity that may have been pushed. */
+  private boolean isBetter(boolean pushed, int placeStart, int placeEnd, int by) {
+    if (pushed && !pausesRather) {
+      return placeEnd < end;
+    }
+    if (placeStart > by) {
+      return placeStart < start;
+    }
+    return start > by || placeEnd < end;
   }
 
   /** The first working minute of {@code who} that suits; past the calendar's end if none does. */

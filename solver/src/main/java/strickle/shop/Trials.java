@@ -21,6 +21,7 @@ final class Trials {
   private final Neighbours neighbours;
   private final Critical critical;
   private final long most;
+  private final boolean minded;
   private final Consumer<Report> listener;
   private final long began = System.nanoTime();
   private final int[] order;
@@ -49,6 +50,7 @@ final class Trials {
     this.neighbours = new Neighbours(tables, decoder.claims());
     this.critical = new Critical(tables, decoder.claims(), decoder.timetable().start.length);
     this.most = most;
+    this.minded = !tables.shop.workers().isEmpty();
     this.listener = listener;
     this.order = new int[decoder.claims().count()];
     this.last = new int[order.length];
@@ -166,11 +168,12 @@ final class Trials {
   }
 
   /**
-   * Flow of the order tried last, as far as the search minds it: a shop that is justified is
-   * searched for its length alone, as minding its flow too was measured to lead astray.
+   * Flow of the order tried last, as far as the search minds it: a shop of machines only, without
+   * workers, is searched for its lateness alone, as minding its flow too was measured to lead
+   * astray.
    */
   long flowSearched() {
-    return justification.isPresent() ? 0 : flow;
+    return minded ? flow : 0;
   }
 
   /** The value of the best order tried. */

@@ -140,7 +140,7 @@ class DecoderTest {
     Hold untilNext = new Hold(0, 1, 1, Hold.Until.START);
     ActivityDraft pour = ActivityDraft.of(0).by(0).holding(untilNext);
     draft.kind(1, 1, List.of(1L), 0, pour, ActivityDraft.of(5).by(1));
-    Schedule.Lot lot = Decodes.of(draft.shop()).decode(0, 1, 2, 3).orElseThrow().lots().get(1);
+    Schedule.Lot lot = Decodes.of(draft.shop()).decode(0, 1, 2).orElseThrow().lots().get(1);
     // The resource is taken from minute 6 on; the pour ends at 10, and its last 4 are its tail.
     assertEquals(0, lot.first().start());
     assertEquals(6, lot.runs().get(0).rest().get(0).start());
