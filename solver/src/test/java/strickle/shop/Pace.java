@@ -1,5 +1,6 @@
 package strickle.shop;
 
+import java.util.Arrays;
 import java.util.Random;
 
 /** A clock as tests know it: its rates are multiples of an eighth, so sums of them are exact. */
@@ -26,6 +27,11 @@ final class Pace {
       rates[i] = (1 + random.nextInt(20)) / 8.0;
     }
     return new Pace(starts, rates);
+  }
+
+  @Override
+  public String toString() {
+    return Arrays.toString(starts) + Arrays.toString(rates);
   }
 
   Clock clock() {
