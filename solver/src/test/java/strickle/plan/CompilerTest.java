@@ -22,6 +22,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Climate;
 import strickle.book.Draft;
 import strickle.book.Order;
@@ -121,8 +122,7 @@ class CompilerTest {
   void theLongestWindowOfASingleDayDoesNotMakeLotsLarger() {
     SpecialDay day =
         new SpecialDay(LocalDate.parse("2027-04-06"), List.of(SampleBook.hours(6, 22)));
-    Book book =
-        SampleBook.withPeople(book(), Altered.of(weekdays("ana"), "exceptions", List.of(day)));
+    Book book = BookWith.people(book(), Altered.of(weekdays("ana"), "exceptions", List.of(day)));
     assertEquals(8 * 60, compiled(book).shop().families().get(0).longestMinutes());
   }
 
@@ -170,7 +170,7 @@ class CompilerTest {
 
   @Test
   void pinsBecomeSettledLots() {
-    Book book = SampleBook.withPins(book(), pin("tile", 2, MONDAY + "10:15", "ben"));
+    Book book = BookWith.pins(book(), pin("tile", 2, MONDAY + "10:15", "ben"));
     StudioShop studio = compiled(book);
     assertEquals(
         List.of(new FixedLot(1, 10 * 60 + 15, List.of(new FixedLot.Part(0, 2)))),
@@ -180,7 +180,7 @@ class CompilerTest {
 
   @Test
   void oneOfEachLeavesOrdersAndPinsAside() {
-    Book book = SampleBook.withPins(book(), pin("tile", 2, MONDAY + "10:15", "ben"));
+    Book book = BookWith.pins(book(), pin("tile", 2, MONDAY + "10:15", "ben"));
     StudioTime time = new StudioTime(FROM.toInstant(), ZONE);
     Shop shop = Compiler.oneOfEach(book, time, 1000).shop();
     assertEquals(List.of(1, 1, 1), shop.kinds().stream().map(Kind::jobs).toList());

@@ -27,6 +27,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import strickle.book.After;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Draft;
 import strickle.book.Fault;
 import strickle.book.Mould;
@@ -104,35 +105,6 @@ class FeasibilityTest {
   void aBookThatCanBeMadeHasNoFault() {
     assertEquals(List.of(), faults(book()));
     assertEquals(List.of(), faults(SampleBook.example()));
-  }
-
-  @ParameterizedTest
-  @CsvSource({"1000, true", "999.9999, false", "1000.1, true", "333.3, false"})
-  void aCastingMayWeighTheBatchLimitAndNoMore(double limit, boolean fits) {
-    Book book = Studios.studio(book(), "batchLimitGrams", limit);
-    assertEquals(fits, faults(book).isEmpty());
-  }
-
-  @Test
-  void everyPieceOverTheBatchLimitIsNamedOrderedOrNot() {
-    Book book =
-        Draft.of(book())
-            .moulds(mould("slab", "tray"), Altered.of(mould("small", "tray"), "wastePercent", 1.0))
-            .pieces(piece("small", "small"), piece("tile", "slab"), piece("b", "small"))
-            .book();
-    List<Fault> faults = faults(Studios.studio(book, "batchLimitGrams", 1000.0));
-    assertEquals(
-        List.of("$.pieces[0].mould", "$.pieces[2].mould"),
-        faults.stream().map(Fault::path).toList());
-    assertEquals("1010 g of wet mix for one casting", faults.get(0).found());
-    assertTrue(faults.get(0).right().startsWith("at most 1000 g, the batch limit; raise "));
-  }
-
-  @Test
-  void aMassNextToTheLimitIsNotRoundedOntoIt() {
-    Fault fault = only(Studios.studio(book(), "batchLimitGrams", 999.75));
-    assertEquals("1000 g of wet mix for one casting", fault.found());
-    assertTrue(fault.right().startsWith("at most 999.75 g, the batch limit"), fault::toString);
   }
 
   @ParameterizedTest
@@ -248,7 +220,7 @@ class FeasibilityTest {
   void hoursThatDoNotComeAgainAreNamed() {
     SpecialDay once =
         new SpecialDay(LocalDate.parse("2027-04-06"), List.of(SampleBook.hours(9, 13)));
-    Book book = SampleBook.withPeople(book(), new Person("ana", "Ana", Map.of(), List.of(once)));
+    Book book = BookWith.people(book(), new Person("ana", "Ana", Map.of(), List.of(once)));
     Fault fault = only(book);
     assertEquals("$.pieces[0].route", fault.path());
     assertEquals(
@@ -264,7 +236,7 @@ class FeasibilityTest {
             new After(WaitKind.CURE, 8760, OptionalDouble.empty()));
     Book book = piece(book(), "route", List.of(late, late, late));
     assertEquals(List.of(), faults(book));
-    Book cold = SampleBook.withStudio(book, SampleBook.studio());
+    Book cold = BookWith.studio(book, SampleBook.studio());
     assertEquals(List.of(), faults(cold));
     Planned.of(cold);
   }
@@ -275,11 +247,11 @@ class FeasibilityTest {
     for (int i = 0; i < people.length; i++) {
       people[i] = weekdays("p" + i);
     }
-    Fault fault = only(SampleBook.withPeople(book(), people));
+    Fault fault = only(BookWith.people(book(), people));
     assertEquals("$.people", fault.path());
     assertEquals("65 people", fault.found());
     Person[] most = Arrays.copyOf(people, 64);
-    Planned.of(SampleBook.withPeople(book(), most));
+    Planned.of(BookWith.people(book(), most));
   }
 
   @Test
@@ -299,8 +271,7 @@ class FeasibilityTest {
 
   private static Book drawn(Random random) {
     double setHours = random.nextInt(60);
-    Book book =
-        SampleBook.withOrders(set(setHours, setHours + random.nextInt(60)), order("A", 1, DUE));
+    Book book = BookWith.orders(set(setHours, setHours + random.nextInt(60)), order("A", 1, DUE));
     List<Step> route = new ArrayList<>();
     for (int i = random.nextInt(4); i > 0; i--) {
       double hours = random.nextInt(30);

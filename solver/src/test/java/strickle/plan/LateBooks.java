@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Draft;
 import strickle.book.Mould;
 import strickle.book.Order;
@@ -38,7 +39,7 @@ final class LateBooks {
   /** The tile studio with these orders; Ana is there from 9 to 17 on weekdays. */
   static Book tiles(Order... orders) {
     Book book = tile(Studios.tiles(orders), "name", "tile");
-    return SampleBook.withPeople(book, ana());
+    return BookWith.people(book, ana());
   }
 
   static Person ana(SpecialDay... days) {
@@ -104,7 +105,7 @@ final class LateBooks {
   /** The sample book with its order due at another time. */
   static Book sampleDue(String due) {
     Order order = Altered.of(SampleBook.gardenShop(), "due", LocalDateTime.parse(due));
-    return SampleBook.withOrders(SampleBook.example(), order);
+    return BookWith.orders(SampleBook.example(), order);
   }
 
   static Plan plan(Book book, OffsetDateTime from) {

@@ -21,6 +21,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Draft;
 import strickle.book.Fault;
 import strickle.book.FormUse;
@@ -196,7 +197,7 @@ class PinRulesTest {
             "28 places of station \"rack\" for step 1",
             "at most 24, all there are"),
         only(book));
-    assertEquals(List.of(), faults(SampleBook.withPins(book, pin(3, MONDAY + "09:00"))));
+    assertEquals(List.of(), faults(BookWith.pins(book, pin(3, MONDAY + "09:00"))));
   }
 
   @Test
@@ -245,7 +246,7 @@ class PinRulesTest {
             pin("lidded", 9, TUESDAY + "16:00", "ben"));
     List<FormUse> forms = List.of(new FormUse("tray", 1), new FormUse("lid", 3));
     Book greedy =
-        SampleBook.withMoulds(
+        BookWith.moulds(
             book, book.moulds().get(0), Altered.of(book.moulds().get(1), "forms", forms));
     Book heavy = Studios.studio(greedy, "batchLimitGrams", 999.0);
     assertEquals(

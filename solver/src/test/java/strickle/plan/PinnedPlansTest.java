@@ -22,6 +22,7 @@ import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Draft;
 import strickle.book.Fault;
 import strickle.book.Faults;
@@ -142,8 +143,8 @@ class PinnedPlansTest {
             "2027-04-05T12:33",
             "a start that leaves time to take the pieces out of the mould before the most-wait is"
                 + " over, and its forms free until then"),
-        refused(SampleBook.withPins(book, pin(1, MONDAY + "12:33"))));
-    Planned.of(SampleBook.withPins(book, pin(1, MONDAY + "12:32")));
+        refused(BookWith.pins(book, pin(1, MONDAY + "12:33"))));
+    Planned.of(BookWith.pins(book, pin(1, MONDAY + "12:32")));
   }
 
   @Test
@@ -172,7 +173,7 @@ class PinnedPlansTest {
             .book();
     Planned.of(book);
     Pin[] both = {pin("tile", 1, MONDAY + "09:00", "ana"), pin("box", 1, MONDAY + "11:00", "ben")};
-    assertEquals("$.pins[1].start", refused(SampleBook.withPins(book, both)).path());
+    assertEquals("$.pins[1].start", refused(BookWith.pins(book, both)).path());
   }
 
   @Test

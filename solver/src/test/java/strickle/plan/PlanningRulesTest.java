@@ -23,6 +23,7 @@ import java.util.OptionalLong;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Core;
 import strickle.book.Draft;
 import strickle.book.Mould;
@@ -40,7 +41,7 @@ class PlanningRulesTest {
 
   /** Ten trays, ten tiles ordered for as soon as can be. */
   private static Book tenTrays() {
-    return SampleBook.withForms(tiles(order("A", 10, MONDAY + "09:00")), form("tray", 10));
+    return BookWith.forms(tiles(order("A", 10, MONDAY + "09:00")), form("tray", 10));
   }
 
   private static List<Integer> castings(Plan plan) {
@@ -69,7 +70,7 @@ class PlanningRulesTest {
 
   @Test
   void aLotIsAsLargeAsTheFormsLet() {
-    Book book = SampleBook.withForms(tenTrays(), form("tray", 3));
+    Book book = BookWith.forms(tenTrays(), form("tray", 3));
     assertEquals(List.of(3, 3, 3, 1), castings(Planned.of(book)));
   }
 
@@ -77,7 +78,7 @@ class PlanningRulesTest {
   void aLotIsAsLargeAsTheLongestWindowLets() {
     // An hour holds two tiles, a pour of 50 minutes; three would take 65.
     Book book =
-        SampleBook.withPeople(
+        BookWith.people(
             tenTrays(),
             SampleBook.person("ana", List.of(SampleBook.hours(9, 10)), DayOfWeek.values()));
     assertEquals(2, castings(Planned.of(book)).get(0));
@@ -209,8 +210,7 @@ class PlanningRulesTest {
   void setupComesOnceForARunAndMinutesForEachPieceOfIt() {
     Step sand = Altered.of(step(5, 0, OptionalDouble.empty()), "setupMinutes", 30);
     Book book =
-        Studios.mould(
-            SampleBook.withForms(tiles(order("A", 6, DUE)), form("tray", 2)), "cavities", 3);
+        Studios.mould(BookWith.forms(tiles(order("A", 6, DUE)), form("tray", 2)), "cavities", 3);
     Plan plan = Planned.of(piece(book, "route", List.of(sand)));
     assertEquals(1, plan.totals().lots());
     assertEquals(30 + 6 * 5, find(plan, "L1-1/step-1").minutes());
@@ -236,7 +236,7 @@ class PlanningRulesTest {
   void theLotIsWeighedOutAndItsCoresAreHeldDown() {
     Mould floating =
         Altered.of(mould("slab", "tray"), "core", Optional.of(new Core(300, 100, 1.5)));
-    Book book = SampleBook.withMoulds(tiles(order("A", 1, DUE)), floating);
+    Book book = BookWith.moulds(tiles(order("A", 1, DUE)), floating);
     Lot lot = Planned.of(book).lots().get(0);
     // (2 g/ml x 300 ml − 100 g) x 1.5; 1000 g of 100 white, 3 black and 25 % of both in water.
     assertEquals(OptionalLong.of(750), lot.runs().get(0).ballastGramsEach());

@@ -19,6 +19,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Draft;
 import strickle.book.Fault;
 import strickle.book.Faults;
@@ -232,9 +233,8 @@ class PlanningTest {
     SpecialDay once =
         new SpecialDay(LocalDate.parse("2027-04-06"), List.of(SampleBook.hours(9, 14)));
     Person ana = new Person("ana", "Ana", Map.of(), List.of(once));
-    Planned.of(SampleBook.withPeople(tiles(order("A", 1, DUE)), ana));
-    Fault fault =
-        Faults.only(() -> Planned.of(SampleBook.withPeople(tiles(order("A", 2, DUE)), ana)));
+    Planned.of(BookWith.people(tiles(order("A", 1, DUE)), ana));
+    Fault fault = Faults.only(() -> Planned.of(BookWith.people(tiles(order("A", 2, DUE)), ana)));
     assertEquals("$.people", fault.path());
     assertEquals("hours that are used up before everything is made", fault.found());
   }

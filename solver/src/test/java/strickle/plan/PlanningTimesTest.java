@@ -21,6 +21,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import strickle.book.After;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Climate;
 import strickle.book.Draft;
 import strickle.book.Person;
@@ -39,7 +40,7 @@ class PlanningTimesTest {
   private static Book nights(String zone) {
     List<Window> nights = List.of(new Window(0, 360), new Window(1320, 1440));
     Person ana = SampleBook.person("ana", nights, DayOfWeek.values());
-    Book book = SampleBook.withPeople(tiles(order("A", 1, DUE)), ana);
+    Book book = BookWith.people(tiles(order("A", 1, DUE)), ana);
     return Studios.studio(book, "timeZone", ZoneId.of(zone));
   }
 

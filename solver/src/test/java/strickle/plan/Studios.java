@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import strickle.book.After;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Draft;
 import strickle.book.Form;
 import strickle.book.FormUse;
@@ -135,7 +136,7 @@ final class Studios {
 
   /** The book with another value for a component of its studio. */
   static Book studio(Book book, String component, Object value) {
-    return SampleBook.withStudio(book, studio(book.studio(), component, value));
+    return BookWith.studio(book, studio(book.studio(), component, value));
   }
 
   private static Studio studio(Studio studio, String component, Object value) {
@@ -146,21 +147,21 @@ final class Studios {
   static Book mould(Book book, String component, Object value) {
     Mould[] moulds = book.moulds().toArray(Mould[]::new);
     moulds[0] = Altered.of(moulds[0], component, value);
-    return SampleBook.withMoulds(book, moulds);
+    return BookWith.moulds(book, moulds);
   }
 
   /** The book with another value for a component of its first mix. */
   static Book mix(Book book, String component, Object value) {
     Mix[] mixes = book.mixes().toArray(Mix[]::new);
     mixes[0] = Altered.of(mixes[0], component, value);
-    return SampleBook.withMixes(book, mixes);
+    return BookWith.mixes(book, mixes);
   }
 
   /** The book with another value for a component of its first piece. */
   static Book piece(Book book, String component, Object value) {
     Piece[] pieces = book.pieces().toArray(Piece[]::new);
     pieces[0] = Altered.of(pieces[0], component, value);
-    return SampleBook.withPieces(book, pieces);
+    return BookWith.pieces(book, pieces);
   }
 
   /** A local time of the studio, such as {@code 2027-04-05T09:00}. */

@@ -20,6 +20,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Draft;
 import strickle.book.SampleBook;
 import strickle.book.SpecialDay;
@@ -40,11 +41,11 @@ class WhyFreesTest {
     SpecialDay helping = day("2027-04-05", "09:00-09:45");
     SpecialDay early = day("2027-04-05", "06:00-06:45", "09:00-17:00");
     Book helped =
-        SampleBook.withPeople(
+        BookWith.people(
             book,
             Studios.weekdays("ana"),
             Altered.of(SampleBook.person("ben", List.of()), "exceptions", List.of(helping)));
-    Book begunEarly = SampleBook.withPeople(book, ana(early));
+    Book begunEarly = BookWith.people(book, ana(early));
     assertEquals(0, outcome(helped, "O-2").lateMinutes());
     assertEquals(0, outcome(begunEarly, "O-2").lateMinutes());
   }
@@ -52,7 +53,7 @@ class WhyFreesTest {
   @Test
   void theHoursThatAreSaidToFreeItDo() {
     SpecialDay longer = day("2027-04-09", "09:00-17:00", "18:30-18:45");
-    Book book = SampleBook.withPeople(overTheWeekend(), ana(longer));
+    Book book = BookWith.people(overTheWeekend(), ana(longer));
     OrderOutcome freed = outcome(book, FRIDAY_AFTERNOON, "O-1");
     assertEquals(0, freed.lateMinutes());
     assertEquals(Studios.at(FRIDAY + "18:36"), freed.ready());
@@ -60,7 +61,7 @@ class WhyFreesTest {
 
   @Test
   void thePlaceThatIsSaidToFreeItDoes() {
-    Book book = SampleBook.withStations(oneRackPlace(), new Station("rack", "drying rack", 2));
+    Book book = BookWith.stations(oneRackPlace(), new Station("rack", "drying rack", 2));
     assertEquals(0, outcome(book, "O-2").lateMinutes());
   }
 
@@ -74,15 +75,14 @@ class WhyFreesTest {
 
   @Test
   void nobodyIsToBlameWhileSomebodyElseIsFree() {
-    Book book =
-        SampleBook.withPeople(vaseAndTile(), Studios.weekdays("ana"), Studios.weekdays("ben"));
+    Book book = BookWith.people(vaseAndTile(), Studios.weekdays("ana"), Studios.weekdays("ben"));
     assertEquals(0, outcome(book, "O-2").lateMinutes());
   }
 
   @Test
   void theHoursForTheLaterTaskThatAMostWaitAsksForFreeTheOrder() {
     Book book = shortMostWait();
-    Book longer = SampleBook.withPeople(book, ana(day("2027-04-09", "09:00-17:00", "19:30-19:45")));
+    Book longer = BookWith.people(book, ana(day("2027-04-09", "09:00-17:00", "19:30-19:45")));
     String last = last(outcome(book, Studios.at(FRIDAY + "00:00"), "O-1"));
     assertTrue(last.startsWith("hours for Ana between Fri 9 Apr 19:30 and 19:45"), last);
     assertEquals(0, outcome(longer, Studios.at(FRIDAY + "00:00"), "O-1").lateMinutes());

@@ -23,7 +23,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import strickle.book.Book;
-import strickle.book.SampleBook;
+import strickle.book.BookWith;
 
 /**
  * Each kind of reason, with names and times that can be worked out by head; see {@link Studios}.
@@ -157,13 +157,13 @@ class WhyTest {
   @Test
   void aPinIsTold() {
     Book book =
-        SampleBook.withPins(
+        BookWith.pins(
             tiles(Studios.order("O-1", 1, MONDAY + "17:00")), Studios.pin(1, TUESDAY + "09:00"));
     List<String> because = because(book, "O-1");
     assertSays("the pour is settled for Tue 6 Apr 09:00", because);
     assertEndsWith(
         "a pour that is not pinned would free it: it could be ready Mon 5 Apr 13:33", because);
-    assertEquals(0, outcome(SampleBook.withPins(book), "O-1").lateMinutes());
+    assertEquals(0, outcome(BookWith.pins(book), "O-1").lateMinutes());
   }
 
   @Test

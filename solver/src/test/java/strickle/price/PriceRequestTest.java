@@ -11,6 +11,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Channel;
 import strickle.book.Fault;
 import strickle.book.Faulty;
@@ -74,7 +75,7 @@ class PriceRequestTest {
       BigDecimal fee = new BigDecimal(fees[i]);
       channels[i] = new Channel("c" + i, "channel " + i, fee, BigDecimal.ZERO, BigDecimal.ZERO);
     }
-    return SampleBook.withChannels(SampleBook.withFairs(SampleBook.example()), channels);
+    return BookWith.channels(BookWith.fairs(SampleBook.example()), channels);
   }
 
   @Test
@@ -118,7 +119,7 @@ class PriceRequestTest {
             s.productiveHoursPerMonth(),
             s.batchLimitGrams(),
             s.climate());
-    return SampleBook.withStudio(SampleBook.example(), abroad);
+    return BookWith.studio(SampleBook.example(), abroad);
   }
 
   @ParameterizedTest

@@ -11,6 +11,7 @@ import org.joda.money.CurrencyUnit;
 import org.joda.money.Money;
 import org.junit.jupiter.api.Test;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Piece;
 import strickle.book.SampleBook;
 
@@ -124,7 +125,7 @@ class PricingTest {
   void aPieceWithoutAListPriceStillHasItsBreakEvenAndSuggestedPrice() {
     Book book = SampleBook.example();
     PiecePrices priced = planter(book);
-    PiecePrices unpriced = planter(SampleBook.withPieces(book, listedAt(Optional.empty())));
+    PiecePrices unpriced = planter(BookWith.pieces(book, listedAt(Optional.empty())));
 
     assertEquals(priced.lines(), unpriced.lines());
     ChannelPrice table = unpriced.channels().getFirst();
@@ -163,7 +164,7 @@ class PricingTest {
   void aPriceUnderTheBreakEvenShowsALoss() {
     Book book = SampleBook.example();
     Piece cheap = listedAt(Optional.of(new BigDecimal("20")));
-    ChannelPrice table = planter(SampleBook.withPieces(book, cheap)).channels().getFirst();
+    ChannelPrice table = planter(BookWith.pieces(book, cheap)).channels().getFirst();
 
     // 20 x 0.971 - 0.30 = 19.12; less 29.180080.
     assertAmount("19.1200", table.net());
@@ -221,7 +222,7 @@ class PricingTest {
   @Test
   void aPieceGivenAwayHasALossButNoMargin() {
     Piece gift = listedAt(Optional.of(BigDecimal.ZERO));
-    PiecePrices planter = planter(SampleBook.withPieces(SampleBook.example(), gift));
+    PiecePrices planter = planter(BookWith.pieces(SampleBook.example(), gift));
     ChannelPrice table = planter.channels().getFirst();
 
     assertAmount("-0.3000", table.net());

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Form;
 import strickle.book.FormUse;
 import strickle.book.Mould;
@@ -82,8 +83,8 @@ class UnitCostTest {
   private static Book book(Piece piece, Mould mould, Form... more) {
     List<Form> forms = new ArrayList<>(SampleBook.example().forms());
     forms.addAll(List.of(more));
-    Book book = SampleBook.withForms(SampleBook.example(), forms.toArray(Form[]::new));
-    return SampleBook.withMoulds(SampleBook.withPieces(book, piece), mould);
+    Book book = BookWith.forms(SampleBook.example(), forms.toArray(Form[]::new));
+    return BookWith.moulds(BookWith.pieces(book, piece), mould);
   }
 
   private static Book press(String costEach, int lifeCastings) {
@@ -182,7 +183,7 @@ class UnitCostTest {
             new BigDecimal("10"),
             s.batchLimitGrams(),
             s.climate());
-    Book book = SampleBook.withStudio(SampleBook.example(), studio);
+    Book book = BookWith.studio(SampleBook.example(), studio);
     UnitCost cost = cost(book);
 
     assertClose("66.0000", cost.of(CostKind.LABOUR));

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Fault;
 import strickle.book.Faulty;
 import strickle.book.Mould;
@@ -47,7 +48,7 @@ class WeighableTest {
 
   @Test
   void aMouldThatLeavesNoVolumeIsToldTogetherWithTheMargin() {
-    Book book = SampleBook.withMoulds(SampleBook.example(), hollow("planter-deep"));
+    Book book = BookWith.moulds(SampleBook.example(), hollow("planter-deep"));
 
     Faulty faulty = assertThrows(Faulty.class, () -> Pricing.standard(book, TOO_MUCH));
 
@@ -58,8 +59,7 @@ class WeighableTest {
 
   @Test
   void aMouldThatNoPieceUsesKeepsNothingFromBeingPriced() {
-    Book book =
-        SampleBook.withMoulds(SampleBook.example(), SampleBook.planterDeep(), hollow("spare"));
+    Book book = BookWith.moulds(SampleBook.example(), SampleBook.planterDeep(), hollow("spare"));
 
     assertEquals(
         Pricing.standard(SampleBook.example(), request("30")),

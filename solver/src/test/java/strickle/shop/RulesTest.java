@@ -17,8 +17,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class RulesTest {
 
   /** What a shop asks for; the schedule is that of the first of all these. */
-  private record Asked(
-      int capacity, double hours, int atMost, int closes, int count, int fixedStart) {
+  record Asked(int capacity, double hours, int atMost, int closes, int count, int fixedStart) {
 
     private static final Asked FIRST = new Asked(2, 1, 60, 1000, 3, 0);
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Draft;
 import strickle.book.Mix;
 import strickle.book.Mould;
@@ -24,27 +25,27 @@ final class Books {
 
   static Book studio(String component, Object value) {
     Studio studio = Altered.of(SampleBook.studio(), component, value);
-    return SampleBook.withStudio(BOOK, studio);
+    return BookWith.studio(BOOK, studio);
   }
 
   static Book mould(String component, Object value) {
     Mould mould = Altered.of(SampleBook.planterDeep(), component, value);
-    return SampleBook.withMoulds(BOOK, mould);
+    return BookWith.moulds(BOOK, mould);
   }
 
   static Book mix(String component, Object value) {
     Mix mix = Altered.of(SampleBook.slate(), component, value);
-    return SampleBook.withMixes(BOOK, mix);
+    return BookWith.mixes(BOOK, mix);
   }
 
   static Book piece(String component, Object value) {
     Piece piece = Altered.of(SampleBook.planterSlate(), component, value);
-    return SampleBook.withPieces(BOOK, piece);
+    return BookWith.pieces(BOOK, piece);
   }
 
   static Book order(String component, Object value) {
     Order order = Altered.of(SampleBook.gardenShop(), component, value);
-    return SampleBook.withOrders(BOOK, order);
+    return BookWith.orders(BOOK, order);
   }
 
   /** Another value for a component of a step, numbered from 1. */
@@ -75,7 +76,7 @@ final class Books {
             DayOfWeek.WEDNESDAY,
             DayOfWeek.THURSDAY,
             DayOfWeek.FRIDAY);
-    return SampleBook.withPeople(BOOK, SampleBook.ana(), ben);
+    return BookWith.people(BOOK, SampleBook.ana(), ben);
   }
 
   /** With two of each tub. */

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Draft;
 import strickle.book.Mould;
 import strickle.book.Order;
@@ -64,7 +65,7 @@ class ClockChangeTest {
   @Test
   void anotherZoneHasOtherOffsetsAndOtherHours() {
     Book elsewhere =
-        SampleBook.withStudio(
+        BookWith.studio(
             book(120), Altered.of(book(120).studio(), "timeZone", ZoneId.of("Pacific/Chatham")));
     List<Integer> rules =
         Audit.of(elsewhere, plan().plan()).stream().map(Finding::rule).distinct().toList();

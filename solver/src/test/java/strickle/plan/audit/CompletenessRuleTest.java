@@ -13,6 +13,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Order;
 import strickle.book.SampleBook;
 
@@ -40,14 +41,14 @@ class CompletenessRuleTest {
 
   @Test
   void nothingIsCastForNobody() {
-    Book book = SampleBook.withOrders(BOOK);
+    Book book = BookWith.orders(BOOK);
     assertBreaks(10, book, sample().with("orders", List.of()));
   }
 
   @Test
   void anEmptyPlanServesAnEmptyOrderBook() {
     PlanDraft nothing = sample().with("lots", List.of()).with("tasks", List.of());
-    assertValid(SampleBook.withOrders(BOOK), nothing.settled().with("orders", List.of()));
+    assertValid(BookWith.orders(BOOK), nothing.settled().with("orders", List.of()));
   }
 
   @Test
@@ -66,6 +67,6 @@ class CompletenessRuleTest {
 
   private static Book owing(int quantity) {
     Order order = SampleBook.order("O-104", "planter-slate", quantity, "2027-04-24T17:00");
-    return SampleBook.withOrders(BOOK, Altered.of(order, "weight", SampleBook.decimal("3")));
+    return BookWith.orders(BOOK, Altered.of(order, "weight", SampleBook.decimal("3")));
   }
 }

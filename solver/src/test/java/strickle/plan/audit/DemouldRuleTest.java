@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
-import strickle.book.SampleBook;
+import strickle.book.BookWith;
 
 /** Rule 2. */
 class DemouldRuleTest {
@@ -52,8 +52,7 @@ class DemouldRuleTest {
     // 22 h at 20 °C. Without a climate they are over on Tuesday at 7:23; at 18 °C they take
     // 22 / 0.908733 h = 1452.57 minutes, and are over at 9:36.
     Book warm =
-        SampleBook.withStudio(
-            Books.mould("setHours", 22.0), Books.studio("climate", List.of()).studio());
+        BookWith.studio(Books.mould("setHours", 22.0), Books.studio("climate", List.of()).studio());
     assertValid(warm, sample().settled(Follow.SAMPLE.withSet(1320).withCure(7200)));
     Book cold = Books.mould("setHours", 22.0);
     assertBreaks(2, "task L1-1/demould", cold, sample().settled(Follow.SAMPLE.withSet(1453)));

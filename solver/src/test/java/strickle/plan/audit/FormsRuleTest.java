@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.FormUse;
 import strickle.book.SampleBook;
 import strickle.plan.FormHold;
@@ -85,7 +86,7 @@ class FormsRuleTest {
   void aMouldOfTwoAlikeNeedsTwoOfThem() {
     List<FormUse> twoTubs = List.of(new FormUse("tub-a", 2), new FormUse("tub-b", 1));
     Book book =
-        SampleBook.withMoulds(
+        BookWith.moulds(
             Books.withTwoTubs(), Altered.of(SampleBook.planterDeep(), "forms", twoTubs));
     assertBreaks(5, book, sample());
     assertValid(book, holdingBothOfTubA());
@@ -96,8 +97,7 @@ class FormsRuleTest {
     FormUse tubA = new FormUse("tub-a", 1);
     List<FormUse> thrice = List.of(tubA, new FormUse("tub-b", 1), tubA);
     Book book =
-        SampleBook.withMoulds(
-            Books.withTwoTubs(), Altered.of(SampleBook.planterDeep(), "forms", thrice));
+        BookWith.moulds(Books.withTwoTubs(), Altered.of(SampleBook.planterDeep(), "forms", thrice));
     assertBreaks(5, book, sample());
     assertValid(book, holdingBothOfTubA());
   }

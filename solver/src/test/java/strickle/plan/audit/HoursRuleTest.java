@@ -14,6 +14,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Person;
 import strickle.book.SampleBook;
 import strickle.book.SpecialDay;
@@ -109,8 +110,7 @@ class HoursRuleTest {
     SpecialDay once =
         new SpecialDay(LocalDate.parse("2027-04-19"), List.of(new Window(13 * 60, 13 * 60 + 14)));
     Book book =
-        SampleBook.withPeople(
-            BOOK, SampleBook.ana(), new Person("jo", "Jo", Map.of(), List.of(once)));
+        BookWith.people(BOOK, SampleBook.ana(), new Person("jo", "Jo", Map.of(), List.of(once)));
     PlanDraft draft =
         sample()
             .spells("L4-1/step-3", spell("04-19T13:09", 5), spell("04-20T13:09", 4))
@@ -167,6 +167,6 @@ class HoursRuleTest {
     List<SpecialDay> exceptions =
         PlanDraft.plus(
             SampleBook.ana().exceptions(), new SpecialDay(LocalDate.parse(date), List.of(hours)));
-    return SampleBook.withPeople(BOOK, Altered.of(SampleBook.ana(), "exceptions", exceptions));
+    return BookWith.people(BOOK, Altered.of(SampleBook.ana(), "exceptions", exceptions));
   }
 }

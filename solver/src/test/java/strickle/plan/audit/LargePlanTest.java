@@ -7,6 +7,7 @@ import static strickle.plan.audit.Reading.assertValid;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Order;
 import strickle.book.SampleBook;
 
@@ -19,8 +20,7 @@ class LargePlanTest {
   void aThousandCastingsAreReadLikeFour() {
     Order order = SampleBook.order("O-104", "planter-slate", 921, DUE);
     Book book =
-        SampleBook.withOrders(
-            SampleBook.example(), Altered.of(order, "weight", SampleBook.decimal("3")));
+        BookWith.orders(SampleBook.example(), Altered.of(order, "weight", SampleBook.decimal("3")));
     PlanDraft draft = Repeated.times(250).settled(Follow.SAMPLE.withDue(DUE));
     assertEquals(1000, draft.plan().lots().size());
     assertValid(book, draft);

@@ -16,6 +16,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Order;
 import strickle.book.SampleBook;
 import strickle.plan.OrderOutcome;
@@ -133,7 +134,7 @@ class OrdersRuleTest {
   @Test
   void anOrderFromStockIsLateWhenItWasDueBefore() {
     Book book =
-        SampleBook.withOrders(
+        BookWith.orders(
             Books.piece("onHand", 4),
             Altered.of(SampleBook.gardenShop(), "due", FROM.minusMinutes(30).toLocalDateTime()));
     PlanDraft draft = nothingToDo().settled(Follow.SAMPLE.withDue("2027-04-04T23:30"));
@@ -146,12 +147,11 @@ class OrdersRuleTest {
   }
 
   private static Book good(Book book, double percent) {
-    return SampleBook.withPieces(
-        book, Altered.of(SampleBook.planterSlate(), "goodPercent", percent));
+    return BookWith.pieces(book, Altered.of(SampleBook.planterSlate(), "goodPercent", percent));
   }
 
   private static Book orders(Order... orders) {
-    return SampleBook.withOrders(BOOK, orders);
+    return BookWith.orders(BOOK, orders);
   }
 
   private static Order order(String id, int quantity, String dayOfApril, int weight) {

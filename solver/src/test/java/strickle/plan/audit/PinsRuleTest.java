@@ -8,8 +8,8 @@ import static strickle.plan.audit.Reading.sample;
 import java.time.LocalDateTime;
 import org.junit.jupiter.api.Test;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Pin;
-import strickle.book.SampleBook;
 
 /** Rule 9. */
 class PinsRuleTest {
@@ -43,6 +43,6 @@ class PinsRuleTest {
 
   private static Book pinned(Book book, int castings, String start, String person) {
     LocalDateTime at = LocalDateTime.parse(start);
-    return SampleBook.withPins(book, new Pin(Pin.POUR, "planter-slate", castings, at, person));
+    return BookWith.pins(book, new Pin(Pin.POUR, "planter-slate", castings, at, person));
   }
 }

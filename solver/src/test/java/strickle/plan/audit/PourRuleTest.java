@@ -14,6 +14,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Mix;
 import strickle.book.SampleBook;
 import strickle.plan.Lot;
@@ -36,7 +37,7 @@ class PourRuleTest {
     assertBreaks(
         1,
         "task L3/pour",
-        SampleBook.withPeople(
+        BookWith.people(
             BOOK,
             SampleBook.person(
                 "ana",
@@ -78,7 +79,7 @@ class PourRuleTest {
 
   @Test
   void aRunIsOfTheMixOfItsLot() {
-    Book book = SampleBook.withMixes(BOOK, SampleBook.slate(), chalk());
+    Book book = BookWith.mixes(BOOK, SampleBook.slate(), chalk());
     assertBreaks(1, "run L1-1", book, sample().lot("L1", lot -> Altered.of(lot, "mix", "chalk")));
   }
 
@@ -119,9 +120,9 @@ class PourRuleTest {
 
   @Test
   void fillingTwoMouldsTakesTwiceAsMuchOfTheWorkingTime() {
-    Book tenMinutes = SampleBook.withMixes(Books.withTwoTubs(), worksFor(10));
+    Book tenMinutes = BookWith.mixes(Books.withTwoTubs(), worksFor(10));
     assertValid(tenMinutes, TwoAtOnce.asOneRun());
-    Book nineMinutes = SampleBook.withMixes(Books.withTwoTubs(), worksFor(9));
+    Book nineMinutes = BookWith.mixes(Books.withTwoTubs(), worksFor(9));
     assertBreaks(1, "lot L1", nineMinutes, TwoAtOnce.asOneRun());
   }
 

@@ -12,6 +12,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Person;
 import strickle.book.Piece;
 import strickle.book.RestsOn;
@@ -46,7 +47,7 @@ class StationsRuleTest {
     // Ben sands lot 4 from 9:16 on, when Ana gives lot 1 its first coat.
     PlanDraft draft =
         sample().spells("L4-1/step-1", spell("04-12T09:16", 8)).person("L4-1/step-1", "ben");
-    Book book = SampleBook.withPeople(restingBeforeTheCoat(3), people());
+    Book book = BookWith.people(restingBeforeTheCoat(3), people());
     assertValid(book, draft.settled());
   }
 
@@ -78,7 +79,7 @@ class StationsRuleTest {
   }
 
   private static Book rack(Book book, int places) {
-    return SampleBook.withStations(book, Altered.of(SampleBook.rack(), "places", places));
+    return BookWith.stations(book, Altered.of(SampleBook.rack(), "places", places));
   }
 
   private static Optional<RestsOn> onRack(int placesEach) {
@@ -88,13 +89,13 @@ class StationsRuleTest {
   private static Book restingToTheEnd(int places, double finalDryHours) {
     Book resting = rack(route(BOOK, 3, onRack(1)), places);
     Piece piece = Altered.of(resting.pieces().get(0), "finalDryHours", finalDryHours);
-    return SampleBook.withPieces(resting, piece);
+    return BookWith.pieces(resting, piece);
   }
 
   private static Book route(Book book, int number, Optional<RestsOn> rests) {
     Piece piece = book.pieces().get(0);
     List<Step> route = new ArrayList<>(piece.route());
     route.set(number - 1, Altered.of(route.get(number - 1), "restsOn", rests));
-    return SampleBook.withPieces(book, Altered.of(piece, "route", route));
+    return BookWith.pieces(book, Altered.of(piece, "route", route));
   }
 }

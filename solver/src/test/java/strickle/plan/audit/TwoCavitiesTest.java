@@ -7,6 +7,7 @@ import static strickle.plan.audit.Reading.assertValid;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.SampleBook;
 import strickle.plan.Task;
 
@@ -37,7 +38,7 @@ class TwoCavitiesTest {
   }
 
   private static Book places(int places) {
-    return SampleBook.withStations(BOOK, Altered.of(SampleBook.rack(), "places", places));
+    return BookWith.stations(BOOK, Altered.of(SampleBook.rack(), "places", places));
   }
 
   private static PlanDraft plan() {

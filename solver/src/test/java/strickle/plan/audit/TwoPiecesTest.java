@@ -12,6 +12,7 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Draft;
 import strickle.book.Line;
 import strickle.book.Mould;
@@ -40,7 +41,7 @@ class TwoPiecesTest {
 
   @Test
   void aPinIsKeptByEitherRunOfTheLot() {
-    assertValid(SampleBook.withPins(book(2), pin("planter-slate"), pin(SECOND)), plan());
+    assertValid(BookWith.pins(book(2), pin("planter-slate"), pin(SECOND)), plan());
   }
 
   @Test
@@ -51,9 +52,9 @@ class TwoPiecesTest {
 
   @Test
   void eachRunDemouldsByItsOwnMould() {
-    Book slower = SampleBook.withMoulds(book(2), SampleBook.planterDeep(), slowMould());
+    Book slower = BookWith.moulds(book(2), SampleBook.planterDeep(), slowMould());
     Piece second = Altered.of(slower.piece(SECOND), "mould", "slow");
-    Book book = SampleBook.withPieces(slower, SampleBook.planterSlate(), second);
+    Book book = BookWith.pieces(slower, SampleBook.planterSlate(), second);
     assertBreaks(2, "task L1-2/demould", book, plan());
     PlanDraft longer = plan().spells("L1-2/demould", spell("04-06T09:08", 9));
     assertValid(book, longer.spells("L1-2/step-1", spell("04-06T09:17", 8)).settled());

@@ -15,7 +15,7 @@ import java.util.function.UnaryOperator;
 import org.junit.jupiter.api.Test;
 import strickle.book.Altered;
 import strickle.book.Book;
-import strickle.book.SampleBook;
+import strickle.book.BookWith;
 import strickle.plan.PlanWait;
 import strickle.plan.Wait;
 
@@ -108,7 +108,7 @@ class WaitsAndTotalsRuleTest {
   @Test
   void lateHoursAreWeighedExactly() {
     Book book =
-        SampleBook.withOrders(
+        BookWith.orders(
             BOOK,
             Altered.of(
                 Books.order("due", at("04-20T12:17").toLocalDateTime()).order("O-104"),

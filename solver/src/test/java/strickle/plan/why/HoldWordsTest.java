@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import strickle.book.Book;
+import strickle.book.BookWith;
 import strickle.book.Order;
 import strickle.book.SampleBook;
 
@@ -93,7 +94,7 @@ class HoldWordsTest {
   @Test
   void ofManyPeopleTheFirstToBeFreeIsTold() {
     Book three =
-        SampleBook.withPeople(
+        BookWith.people(
             book,
             SampleBook.ana(),
             SampleBook.person("ben", List.of()),
