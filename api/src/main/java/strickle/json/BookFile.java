@@ -3,6 +3,7 @@ package strickle.json;
 import java.nio.file.Path;
 import java.util.Optional;
 import strickle.book.Book;
+import tools.jackson.databind.node.ObjectNode;
 
 /**
  * Reads and writes studio books ({@code strickle-book/1}).
@@ -60,8 +61,13 @@ public final class BookFile {
   public static Book parse(String json, Path folderForMeshes) {
     Findings findings = new Findings();
     RecordReader<Book> reader = new Readers(folderForMeshes).record(Book.class);
+    Optional<ObjectNode> body = findings.attempt(JsonPath.ROOT, () -> FORMAT.body(json, findings));
     Optional<Book> book =
-        findings.attempt(JsonPath.ROOT, () -> reader.read(FORMAT.body(json, findings)));
+        body.flatMap(node -> findings.attempt(JsonPath.ROOT, () -> reader.read(node)));
+    if (body.isPresent() && book.isEmpty()) {
+      // What could not be made could not be searched for ids that are nowhere, either.
+      Mentions.missing(body.get()).forEach(findings::addUnlessTold);
+    }
     findings.settle();
     return book.orElseThrow();
   }

@@ -15,6 +15,7 @@ import strickle.book.LengthUnit;
 import strickle.book.Material;
 import strickle.book.Mould;
 import strickle.book.Order;
+import strickle.book.Person;
 import strickle.book.Piece;
 import strickle.book.ShapePart;
 import strickle.book.Step;
@@ -38,6 +39,7 @@ final class Defaults {
   /** By record and component; a test holds the names and types against the records. */
   static final Map<Class<? extends Record>, Map<String, Object>> BY_FIELD =
       Map.ofEntries(
+          Map.entry(Person.class, Map.of("hours", Map.of())),
           Map.entry(FormUse.class, Map.of("count", 1)),
           Map.entry(Mould.class, Map.of("wastePercent", 0.0, "prepMinutes", 0)),
           Map.entry(MeshField.class, Map.of("unit", LengthUnit.MM)),

@@ -22,6 +22,13 @@ final class Findings {
     faults.add(fault);
   }
 
+  /** Notes one fault, unless there is one at the same place already. */
+  void addUnlessTold(Fault fault) {
+    if (!full() && faults.stream().noneMatch(told -> told.path().equals(fault.path()))) {
+      add(fault);
+    }
+  }
+
   /**
    * Does a part of the work; its faults are noted with {@code outer} put before their paths.
    *

@@ -20,6 +20,12 @@ class BookFaultsTest {
   }
 
   @Test
+  void unknownFieldsThatBeginLikeAKnownOneAreRefusedWithThatOneAndAllNames() {
+    String told = fault("\"wagePerHour\": 22.0", "\"wagePerHour\": 22.0, \"wage\": 22.0");
+    assertTrue(told.contains("right would be \"wagePerHour\", or one of name, "), told);
+  }
+
+  @Test
   void unknownFieldsLikeNoOtherAreRefusedWithAllNames() {
     assertEquals(
         "$.stations[0].colour: found the unknown field \"colour\";"
@@ -242,5 +248,28 @@ class BookFaultsTest {
           !fault.toString().contains("strickle.") && !fault.toString().contains("java"),
           fault.toString());
     }
+  }
+
+  @Test
+  void idsThatAreNowhereAreToldTogetherWithFaultsThatKeepTheBookFromBeingMade() {
+    String json =
+        ExampleBook.with("\"pourMinutes\": 5", "\"pourMinutes\": -5")
+            .replace("\"mix\": \"slate\"", "\"mix\": \"slat\"")
+            .replace("\"channel\": \"own-table\"", "\"channel\": \"market\"")
+            .replace("\"by\": [\"ana\"]", "\"by\": [\"ana\", \"bob\"]");
+    List<String> paths = ExampleBook.faults(json).stream().map(Fault::path).toList();
+    assertEquals(
+        List.of(
+            "$.moulds[0].pourMinutes",
+            "$.pieces[0].mix",
+            "$.pieces[0].route[1].by[1]",
+            "$.fairs[0].channel"),
+        paths);
+  }
+
+  @Test
+  void aPersonMayHaveSpecialDaysOnly() {
+    String json = ExampleBook.json().replaceAll("\"hours\": \\{[^}]*},\\s*", "");
+    assertTrue(ExampleBook.parse(json).people().get(0).hours().isEmpty());
   }
 }

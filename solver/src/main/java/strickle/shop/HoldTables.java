@@ -47,20 +47,23 @@ final class HoldTables {
     units = holds.stream().mapToInt(Hold::unitsEach).toArray();
     until = holds.stream().map(Hold::until).toArray(Hold.Until[]::new);
     opener = openers.stream().mapToInt(Integer::intValue).toArray();
-    least = new int[holds.size()];
-    for (int hold = 0; hold < least.length; hold++) {
-      least[hold] = least(tables, opener[hold], closers.get(hold), until[hold]);
-    }
-    during = new boolean[holds.size()];
-    for (int hold = 0; hold < during.length; hold++) {
-      during[hold] = opener[hold] == closers.get(hold) && until[hold] == Hold.Until.END;
+    int[] closer = closers.stream().mapToInt(Integer::intValue).toArray();
+    least = new int[closer.length];
+    during = new boolean[closer.length];
+    for (int hold = 0; hold < closer.length; hold++) {
+      least[hold] = least(tables, opener[hold], closer[hold], until[hold]);
+      during[hold] = opener[hold] == closer[hold] && until[hold] == Hold.Until.END;
     }
     closeFirst = new int[activities + 1];
-    closing = new int[holds.size()];
+    closing = new int[closer.length];
+    sortByCloser(closer);
+  }
+
+  private void sortByCloser(int[] closer) {
     int next = 0;
-    for (int activity = 0; activity < activities; activity++) {
-      for (int hold = 0; hold < least.length; hold++) {
-        if (closers.get(hold) == activity) {
+    for (int activity = 0; activity + 1 < closeFirst.length; activity++) {
+      for (int hold = 0; hold < closer.length; hold++) {
+        if (closer[hold] == activity) {
           closing[next++] = hold;
         }
       }

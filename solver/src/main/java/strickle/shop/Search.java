@@ -27,6 +27,11 @@ final class Search {
   private static final double LOOK_BACK_FACTOR = 0.0007;
 
   private static final double LOOK_BACK_POWER = 1.35;
+
+  /** A shop that is not justified takes few moves over, and its look back is a thousandth. */
+  private static final double STEPS_PER_LOOK_BACK = 1000;
+
+  private static final int SHORTEST_LOOK_BACK = 2;
   private static final int LONGEST_LOOK_BACK = 20_000;
 
   /** A search soon runs so many times faster than its first few schedules. */
@@ -110,8 +115,11 @@ final class Search {
 
   private int lookBack() {
     long steps = schedulesLeft() / trials.schedulesPerStep();
-    double look = LOOK_BACK_FACTOR * Math.pow((double) steps, LOOK_BACK_POWER);
-    return (int) Math.max(1, Math.min(LONGEST_LOOK_BACK, look));
+    double look =
+        trials.schedulesPerStep() == 1
+            ? steps / STEPS_PER_LOOK_BACK
+            : LOOK_BACK_FACTOR * Math.pow((double) steps, LOOK_BACK_POWER);
+    return (int) Math.max(SHORTEST_LOOK_BACK, Math.min(LONGEST_LOOK_BACK, look));
   }
 
   /** As many as are allowed, or as there is likely to be time for. */

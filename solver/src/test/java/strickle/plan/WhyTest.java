@@ -190,7 +190,7 @@ class WhyTest {
     Book book = tiles(Studios.order("O-1", 1, MONDAY + "12:00"));
     assertEndsWith(
         "even begun at once and with nothing in its way it takes until Mon 5 Apr 13:33;"
-            + " a later date or an earlier start is all that helps",
+            + " a later date or an earlier start is all that could have it in time",
         outcome(book, nine, "O-1").because());
   }
 

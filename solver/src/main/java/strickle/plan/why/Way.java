@@ -42,7 +42,8 @@ final class Way {
     }
     boolean forward = service.ready() - again.ready() >= worthwhile;
     if (ways.isEmpty() && !forward) {
-      return List.of(bound(alone, DATE + " is all that helps").orElseGet(() -> others(alone)));
+      return List.of(
+          bound(alone, DATE + " is all that could have it in time").orElseGet(() -> others(alone)));
     }
     List<String> lines =
         new ArrayList<>(bound(alone, "only " + DATE + " would have it in time").stream().toList());
