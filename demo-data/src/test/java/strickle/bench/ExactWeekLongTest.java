@@ -1,0 +1,41 @@
+package strickle.bench;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.util.List;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The planner held against the best plans of forty small weeks, and of forty crowded ones. */
+@Tag("long")
+@EnabledOnOs(value = OS.LINUX, architectures = "amd64")
+class ExactWeekLongTest {
+
+  private static final int WEEKS = 40;
+  private static final long SCHEDULES = 100_000;
+  private static final Duration LIMIT = Duration.ofMinutes(2);
+
+  /** The most attended minutes above the fewest possible, on average. */
+  private static final double GAP_PERCENT = 0.5;
+
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void thePlannerIsAsLittleLateAsCanBeAndHardlyBusier(boolean crowded) {
+    List<ExactWeekCase> cases =
+        ExactWeekSample.of(1, WEEKS, crowded).stream()
+            .map(week -> ExactWeekCase.of(week, SCHEDULES, LIMIT))
+            .toList();
+    for (ExactWeekCase one : cases) {
+      assertEquals(List.of(), one.findings());
+      assertTrue(one.best().attendedIsProved(), one::toString);
+      assertTrue(one.isLeastLate(), one::toString);
+    }
+    double gap = cases.stream().mapToDouble(ExactWeekCase::attendedGapPercent).average().orElse(0);
+    assertTrue(gap <= GAP_PERCENT, () -> gap + " % more attended minutes than need be");
+  }
+}
