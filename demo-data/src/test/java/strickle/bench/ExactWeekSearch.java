@@ -33,14 +33,24 @@ final class ExactWeekSearch {
   ExactWeekSearch(ExactWeekModel week, Plan plan) {
     this.week = week;
     ExactWeekHint.give(week, plan);
+    week.model.minimize(lateThenFlow(week));
     CpSolver solver = solver(Duration.ofMinutes(1));
     solver.getParameters().setFixVariablesToTheirHintedValue(true);
     CpSolverStatus status = solver.solve(week.model);
-    if (status != CpSolverStatus.OPTIMAL && status != CpSolverStatus.FEASIBLE) {
+    if (status != CpSolverStatus.OPTIMAL) {
       throw new IllegalStateException(
           "the model makes of the plan: " + status + " " + week.model.validate());
     }
     best = solver.response().getSolutionList();
+  }
+
+  /** With the plan as it is, what is left to decide: late hours and flow count no more than due. */
+  private static LinearExpr lateThenFlow(ExactWeekModel week) {
+    long mostFlow = 1;
+    for (ExactWeekRun run : week.runs) {
+      mostFlow += (long) run.kind.mostInRun() * week.horizon;
+    }
+    return LinearExpr.newBuilder().addTerm(week.late(), mostFlow).add(week.flow()).build();
   }
 
   /**
