@@ -1,5 +1,6 @@
 package strickle.json;
 
+import java.nio.file.Path;
 import java.util.Optional;
 import strickle.plan.Plan;
 import tools.jackson.databind.node.ObjectNode;
@@ -13,6 +14,21 @@ public final class PlanFile {
   private static final FileFormat FORMAT = new FileFormat("strickle-plan/1", "a plan");
 
   private PlanFile() {}
+
+  /**
+   * Reads a plan.
+   *
+   * @param file the file, at most 8 MB of UTF-8
+   * @throws strickle.book.Faulty when it is missing, a folder, too large, cannot be read, or is
+   *     faulty itself
+   */
+  public static Plan read(Path file) {
+    String text =
+        Findings.within(
+            JsonPath.ROOT,
+            () -> Utf8.text(FileBytes.read(file, Limits.FILE_BYTES, "the path of a plan")));
+    return parse(text);
+  }
 
   /**
    * Makes a plan of a text.
