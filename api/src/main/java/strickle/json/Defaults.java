@@ -20,6 +20,8 @@ import strickle.book.Piece;
 import strickle.book.ShapePart;
 import strickle.book.Step;
 import strickle.book.WaitKind;
+import strickle.plan.Run;
+import strickle.plan.Task;
 
 /** What holds when a field is missing or null. A field that is in neither table is required. */
 final class Defaults {
@@ -49,6 +51,8 @@ final class Defaults {
               Piece.class,
               Map.of("goodPercent", 100.0, "onHand", 0, "typicalRun", 1, "finalDryHours", 0.0)),
           Map.entry(Step.class, Map.of("setupMinutes", 0, "minutesEach", 0, "after", AT_ONCE)),
+          Map.entry(Run.class, Map.of("scrapped", 0)),
+          Map.entry(Task.class, Map.of("begun", false, "done", false)),
           Map.entry(Order.class, Map.of("buyer", "", "kind", "custom", "weight", BigDecimal.ONE)),
           Map.entry(
               Channel.class,

@@ -28,6 +28,8 @@ import strickle.book.ShapePart;
 import strickle.book.Step;
 import strickle.book.Studio;
 import strickle.book.Window;
+import strickle.plan.Run;
+import strickle.plan.Task;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
@@ -77,6 +79,11 @@ final class RecordWriter {
   }
 
   private static boolean isLeftOut(RecordComponent component, Object part) {
+    Class<?> record = component.getDeclaringRecord();
+    if (record == Task.class || record == Run.class) {
+      // A plan in which nothing has happened yet says nothing of it.
+      return part.equals(Defaults.BY_FIELD.get(record).get(component.getName()));
+    }
     return part instanceof Collection<?> list
         && list.isEmpty()
         && LEFT_OUT_WHEN_EMPTY

@@ -2,6 +2,7 @@ package strickle.plan;
 
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A plan: who pours, takes out and finishes what, when, and what comes of it. What makes one valid
@@ -16,6 +17,7 @@ import java.util.List;
  * @param ready when each run is ready
  * @param orders what becomes of each order of the book
  * @param totals the plan in five figures
+ * @param history what had happened when the plan was laid out anew; empty for one made beforehand
  */
 public record Plan(
     String book,
@@ -26,7 +28,8 @@ public record Plan(
     List<Wait> waits,
     List<Ready> ready,
     List<OrderOutcome> orders,
-    Totals totals) {
+    Totals totals,
+    Optional<History> history) {
 
   /**
    * Takes its own copy of every list.
@@ -43,6 +46,21 @@ public record Plan(
     waits = flaws.list(".waits", waits);
     ready = flaws.list(".ready", ready);
     orders = flaws.list(".orders", orders);
+    history = flaws.optional(".history", history);
     flaws.raise();
+  }
+
+  /** A plan made before anything has happened. */
+  public Plan(
+      String book,
+      OffsetDateTime from,
+      long seed,
+      List<Lot> lots,
+      List<Task> tasks,
+      List<Wait> waits,
+      List<Ready> ready,
+      List<OrderOutcome> orders,
+      Totals totals) {
+    this(book, from, seed, lots, tasks, waits, ready, orders, totals, Optional.empty());
   }
 }

@@ -11,9 +11,15 @@ import java.util.OptionalLong;
  * @param castings fillings of the piece's mould, 1 or more
  * @param forms the units of forms held, an entry for each form
  * @param ballastGramsEach whole grams to lay on the core of each casting; empty without a core
+ * @param scrapped pieces known to be lost, 0 or more
  */
 public record Run(
-    String id, String piece, int castings, List<FormHold> forms, OptionalLong ballastGramsEach) {
+    String id,
+    String piece,
+    int castings,
+    List<FormHold> forms,
+    OptionalLong ballastGramsEach,
+    int scrapped) {
 
   /**
    * Refuses a run of nothing.
@@ -28,6 +34,13 @@ public record Run(
     if (flaws.given(".ballastGramsEach", ballastGramsEach, "whole grams or none")) {
       flaws.atLeast(0, ".ballastGramsEach", ballastGramsEach.orElse(0));
     }
+    flaws.atLeast(0, ".scrapped", scrapped);
     flaws.raise();
+  }
+
+  /** A run of which nothing is lost. */
+  public Run(
+      String id, String piece, int castings, List<FormHold> forms, OptionalLong ballastGramsEach) {
+    this(id, piece, castings, forms, ballastGramsEach, 0);
   }
 }

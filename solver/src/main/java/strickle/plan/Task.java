@@ -16,6 +16,8 @@ import java.util.OptionalInt;
  * @param step which step of the route, counted from 1; empty for a pour and a demould
  * @param person id of who does it
  * @param spells when, in order of time; at least one
+ * @param begun whether somebody is at it as the plan is laid out; its end is then still to come
+ * @param done whether it is over, so that person and spells are what really was
  */
 public record Task(
     String id,
@@ -24,7 +26,9 @@ public record Task(
     Optional<String> run,
     OptionalInt step,
     String person,
-    List<Spell> spells) {
+    List<Spell> spells,
+    boolean begun,
+    boolean done) {
 
   /**
    * Refuses what no task can be.
@@ -46,7 +50,25 @@ public record Task(
     boolean none = spells != null && spells.isEmpty();
     flaws.when(none, ".spells", "an empty list", "at least one spell");
     spells = flaws.list(".spells", spells);
+    flaws.when(begun && done, ".begun", "true, and done as well", "one of the two, or neither");
     flaws.raise();
+  }
+
+  /** A task that is still to come. */
+  public Task(
+      String id,
+      TaskKind kind,
+      String lot,
+      Optional<String> run,
+      OptionalInt step,
+      String person,
+      List<Spell> spells) {
+    this(id, kind, lot, run, step, person, spells, false, false);
+  }
+
+  /** Whether it has at least begun, so that it can be moved no more. */
+  public boolean isHistory() {
+    return begun || done;
   }
 
   /** When the first spell begins. */

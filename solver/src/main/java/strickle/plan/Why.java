@@ -54,7 +54,8 @@ public final class Why {
         plan.waits(),
         plan.ready(),
         outcomes,
-        plan.totals());
+        plan.totals(),
+        plan.history());
   }
 
   private static Reasons reasons(Book book, Plan plan) {

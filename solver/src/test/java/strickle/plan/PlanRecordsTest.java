@@ -30,6 +30,13 @@ class PlanRecordsTest {
   private static final Task POUR = PLAN.tasks().get(0);
   private static final Task DEMOULD = PLAN.tasks().get(1);
   private static final Task STEP = PLAN.tasks().get(2);
+  private static final Task DONE = Altered.of(POUR, "done", true);
+  private static final History HISTORY =
+      new History(
+          at("04-05T12:00"),
+          List.of(new History.Away("ana", at("04-05T09:00"), at("04-05T10:00"))),
+          List.of(new History.Broken("tub-a", List.of(1), at("04-05T09:00"))),
+          List.of(new History.Exceeded("L1-1/demould", 1)));
   private static final Wait WAIT = PLAN.waits().get(0);
 
   /** A record, a component, a value it refuses, and the path of the fault. */
@@ -87,7 +94,22 @@ class PlanRecordsTest {
         Refusal.of(PLAN.totals(), "lateOrders", -1),
         Refusal.of(PLAN.totals(), "attendedMinutes", -1L),
         Refusal.of(PLAN.totals(), "lots", -1),
-        Refusal.of(PLAN.totals(), "lastReady", null));
+        Refusal.of(PLAN.totals(), "lastReady", null),
+        Refusal.of(RUN, "scrapped", -1),
+        Refusal.of(DONE, "begun", true),
+        Refusal.of(PLAN, "history", null),
+        Refusal.of(HISTORY, "now", null),
+        Refusal.of(HISTORY, "away", null),
+        Refusal.of(HISTORY, "broken", null),
+        Refusal.of(HISTORY, "exceeded", null),
+        Refusal.of(HISTORY.away().get(0), "person", " "),
+        Refusal.of(HISTORY.away().get(0), "to", at("04-05T08:59")),
+        Refusal.of(HISTORY.broken().get(0), "form", ""),
+        Refusal.of(HISTORY.broken().get(0), "units", List.of()),
+        new Refusal(HISTORY.broken().get(0), "units", List.of(1, 0), ".units[1]"),
+        Refusal.of(HISTORY.broken().get(0), "from", null),
+        Refusal.of(HISTORY.exceeded().get(0), "task", ""),
+        Refusal.of(HISTORY.exceeded().get(0), "minutes", 0L));
   }
 
   @ParameterizedTest
