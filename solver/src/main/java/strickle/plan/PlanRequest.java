@@ -1,6 +1,7 @@
 package strickle.plan;
 
 import java.time.OffsetDateTime;
+import java.util.Optional;
 
 /**
  * What is asked of the planner.
@@ -9,8 +10,9 @@ import java.time.OffsetDateTime;
  * @param effort how long to search
  * @param seed where the search's chance begins: the same seed, book, start and number of schedules
  *     give the same plan
+ * @param present a plan to begin the search from, made for this book or one much like it
  */
-public record PlanRequest(OffsetDateTime from, Effort effort, long seed) {
+public record PlanRequest(OffsetDateTime from, Effort effort, long seed, Optional<Plan> present) {
 
   /**
    * Refuses a request without a start or an effort.
@@ -20,6 +22,21 @@ public record PlanRequest(OffsetDateTime from, Effort effort, long seed) {
   public PlanRequest {
     Flaws flaws = new Flaws().time(".from", from);
     flaws.given(".effort", effort, "how long to search");
+    flaws.given(".present", present, "a plan or none");
     flaws.raise();
+  }
+
+  /** A request that begins from no plan. */
+  public PlanRequest(OffsetDateTime from, Effort effort, long seed) {
+    this(from, effort, seed, Optional.empty());
+  }
+
+  /**
+   * The same request, beginning from a plan: its order is the first to be tried, in the book's own
+   * forms and hours, and castings it does not have are tried in several places. The plan itself is
+   * not among what is compared: who wants the better of the two compares them.
+   */
+  public PlanRequest startingFrom(Plan plan) {
+    return new PlanRequest(from, effort, seed, Optional.of(plan));
   }
 }

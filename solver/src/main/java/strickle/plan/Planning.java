@@ -114,8 +114,11 @@ public final class Planning {
 
   private synchronized Scheduler begin(StudioShop studio) {
     Budget budget = new Budget(request.effort().schedules(), request.effort().time());
+    List<Schedule.Lot> present =
+        request.present().map(plan -> PresentLots.of(studio, plan)).orElse(List.of());
     scheduler =
-        new Scheduler(studio.shop(), budget, request.seed(), report -> tell(studio, report));
+        new Scheduler(
+            studio.shop(), budget, request.seed(), present, report -> tell(studio, report));
     if (stopped) {
       scheduler.stop();
     }

@@ -79,6 +79,11 @@ final class Decoder {
     return jobOfRun[run];
   }
 
+  /** The run that a job is in, in the schedule generated last. */
+  int runOf(int job) {
+    return runOfJob[job];
+  }
+
   /** How many schedules have been generated so far. */
   long decoded() {
     return decoded;

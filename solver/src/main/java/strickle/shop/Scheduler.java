@@ -27,11 +27,27 @@ public final class Scheduler {
    * @param listener told of every better schedule, from one thread at a time
    */
   public Scheduler(Shop shop, Budget budget, long seed, Consumer<Report> listener) {
+    this(shop, budget, seed, List.of(), listener);
+  }
+
+  /**
+   * Makes ready to schedule, beginning from another schedule.
+   *
+   * @param shop what there is to schedule
+   * @param budget how long to search
+   * @param seed where the search's chance begins
+   * @param present lots of a schedule that may have been made for somewhat other jobs, resources or
+   *     hours; kinds and workers are this shop's; where its order still leads to a good schedule,
+   *     the search begins there
+   * @param listener told of every better schedule, from one thread at a time
+   */
+  public Scheduler(
+      Shop shop, Budget budget, long seed, List<Schedule.Lot> present, Consumer<Report> listener) {
     Tables tables = new Tables(shop);
     int count = budget.schedules().isPresent() ? 1 : SEARCHES;
     Best best = new Best(listener);
     for (int i = 0; i < count; i++) {
-      searches.add(new Search(tables, budget, seed + i, best));
+      searches.add(new Search(tables, budget, seed + i, List.copyOf(present), best));
     }
   }
 

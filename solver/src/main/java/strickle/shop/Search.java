@@ -41,9 +41,21 @@ final class Search {
   private final Trials trials;
   private final Budget budget;
   private final long seed;
+  private final List<Schedule.Lot> present;
 
-  Search(Tables tables, Budget budget, long seed, Consumer<Report> listener) {
+  /**
+   * A search.
+   *
+   * @param present lots of another schedule to begin from besides the good orders; may be none
+   */
+  Search(
+      Tables tables,
+      Budget budget,
+      long seed,
+      List<Schedule.Lot> present,
+      Consumer<Report> listener) {
     this.tables = tables;
+    this.present = present;
     this.trials = new Trials(tables, budget.schedules().orElse(Long.MAX_VALUE), listener);
     this.budget = budget;
     this.seed = seed;
@@ -57,10 +69,8 @@ final class Search {
    */
   Schedule run() {
     Decoder decoder = trials.decoder();
-    for (int[] order : new Starts(tables, decoder.claims()).orders()) {
-      trials.tryOrder(order);
-      trials.refine(order);
-    }
+    Present.tryAgain(tables, trials, present);
+    new Starts(tables, decoder.claims()).orders().forEach(this::begin);
     if (!trials.found()) {
       throw new NoRoomException(decoder.failedSettled());
     }
@@ -70,6 +80,11 @@ final class Search {
     long schedules = trials.schedules();
     decoder.decode(trials.bestOrder());
     return Reader.read(tables, decoder, trials.best(), schedules);
+  }
+
+  private void begin(int[] order) {
+    trials.tryOrder(order);
+    trials.refine(order);
   }
 
   /** Ends the search soon; what has been found so far is kept. */
