@@ -31,6 +31,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  strickle plan demo                   the week of a made-up studio",
       "  strickle plan studio.json            your own week, from today on",
+      "  strickle promise --help              when a new order can be ready",
       "  strickle price studio.json           what each piece costs and what to ask",
       "  strickle check studio.json           whether the book can be read and planned",
       "  strickle plan --help                 all about one command",
@@ -88,6 +89,7 @@ public final class Main implements Runnable {
     CommandLine line =
         new CommandLine(new Main())
             .addSubcommand(new PlanCommand(here))
+            .addSubcommand(new PromiseCommand(here))
             .addSubcommand(new PriceCommand(here))
             .addSubcommand(new CheckCommand(here))
             .addSubcommand(new DemoCommand(here));
@@ -104,7 +106,7 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    String right = "Missing command: plan, price, check or demo";
+    String right = "Missing command: plan, promise, price, check or demo";
     throw new ParameterException(spec.commandLine(), right);
   }
 }

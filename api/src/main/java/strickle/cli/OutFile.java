@@ -24,10 +24,14 @@ import strickle.book.Faulty;
  */
 final class OutFile {
 
+  private static final String USUAL = "--out";
+
+  private final String option;
   private final String given;
   private final Path file;
 
-  private OutFile(String given, Path file) {
+  private OutFile(String option, String given, Path file) {
+    this.option = option;
     this.given = given;
     this.file = file;
   }
@@ -39,20 +43,26 @@ final class OutFile {
    * @throws Trouble when it cannot be written
    */
   static OutFile at(String given) {
-    Path path = Paths.of("--out", given, "the path of a file").toAbsolutePath();
-    must(path.getFileName() != null && !Files.isDirectory(path), given, "a folder", "a file");
+    return at(USUAL, given);
+  }
+
+  /** The same, of an option with another name. */
+  static OutFile at(String option, String given) {
+    Path path = Paths.of(option, given, "the path of a file").toAbsolutePath();
+    String named = option + " " + given;
+    must(path.getFileName() != null && !Files.isDirectory(path), named, "a folder", "a file");
     must(
         Files.isDirectory(path.getParent()),
-        given,
+        named,
         "no folder \"" + path.getParent() + "\"",
         "a file in a folder that is there");
-    Path file = existing(given, path);
+    Path file = existing(named, path);
     must(
         Files.isWritable(file.getParent()),
-        given,
+        named,
         "the folder \"" + file.getParent() + "\", which may not be written to",
         "a file in a folder that may");
-    return new OutFile(given, file);
+    return new OutFile(option, given, file);
   }
 
   /**
@@ -63,12 +73,21 @@ final class OutFile {
    */
   static OutFile beside(Optional<Path> read, String given) {
     OutFile out = at(given);
-    if (read.isPresent() && out.is(read.get())) {
-      Fault fault =
-          new Fault("--out", "the book itself", "another file, or the book would be lost");
-      throw new Faulty(List.of(fault));
-    }
+    read.ifPresent(book -> out.mustNotBe(book, "book"));
     return out;
+  }
+
+  /**
+   * Makes sure that a file that is read is not overwritten.
+   *
+   * @param what what it is, such as "book"
+   * @throws strickle.book.Faulty when it is this one
+   */
+  void mustNotBe(Path read, String what) {
+    if (is(read)) {
+      String right = "another file, or the " + what + " would be lost";
+      throw new Faulty(List.of(new Fault(option, "the " + what + " itself", right)));
+    }
   }
 
   private boolean is(Path other) {
@@ -93,7 +112,7 @@ final class OutFile {
     try {
       writeBeside(content.getBytes(UTF_8));
     } catch (IOException failed) {
-      throw new Trouble("--out " + given + " could not be written: " + why(failed));
+      throw new Trouble(option + " " + given + " could not be written: " + why(failed));
     }
   }
 
@@ -127,22 +146,22 @@ final class OutFile {
   }
 
   // A link is followed, so that its file is replaced and not the link.
-  private static Path existing(String given, Path path) {
+  private static Path existing(String named, Path path) {
     if (!Files.exists(path)) {
       return path;
     }
-    must(Files.isRegularFile(path), given, "something that is no ordinary file", "a file");
-    must(Files.isWritable(path), given, "a file that may not be written to", "one that may");
+    must(Files.isRegularFile(path), named, "something that is no ordinary file", "a file");
+    must(Files.isWritable(path), named, "a file that may not be written to", "one that may");
     try {
       return path.toRealPath();
     } catch (IOException unreadable) {
-      throw new Trouble("--out " + given + " could not be looked at: " + why(unreadable));
+      throw new Trouble(named + " could not be looked at: " + why(unreadable));
     }
   }
 
-  private static void must(boolean holds, String given, String found, String right) {
+  private static void must(boolean holds, String named, String found, String right) {
     if (!holds) {
-      throw new Trouble("--out " + given + ": found " + found + "; right would be " + right);
+      throw new Trouble(named + ": found " + found + "; right would be " + right);
     }
   }
 

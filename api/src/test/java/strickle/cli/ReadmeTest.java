@@ -72,7 +72,7 @@ class ReadmeTest {
 
   @Test
   void everyCommandOfTheProgramIsShown() {
-    for (String command : List.of("plan", "price", "check", "demo")) {
+    for (String command : List.of("plan", "promise", "price", "check", "demo")) {
       assertTrue(readme.contains("\n./strickle " + command + " "), command);
     }
   }

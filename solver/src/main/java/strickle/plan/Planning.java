@@ -35,11 +35,13 @@ public final class Planning {
   private final PlanRequest request;
   private final Consumer<Progress> listener;
   private final StudioTime time;
+  private final List<Aim> aims;
   private Scheduler scheduler;
   private boolean stopped;
 
-  private Planning(Book book, PlanRequest request, Consumer<Progress> listener) {
+  private Planning(Book book, PlanRequest request, List<Aim> aims, Consumer<Progress> listener) {
     this.book = book;
+    this.aims = List.copyOf(aims);
     this.request = request;
     this.listener = listener;
     this.time = time(book, request.from());
@@ -56,7 +58,19 @@ public final class Planning {
     if (!faults.isEmpty()) {
       throw new Faulty(faults);
     }
-    return new Planning(book, request, listener);
+    return new Planning(book, request, List.of(), listener);
+  }
+
+  /**
+   * Plans a book with other aims than its orders' dues. Orders are still served by due, and what
+   * the plan says of them is true of the book; only why any is late it does not say.
+   *
+   * @param book one that {@link #faults} finds nothing in
+   * @param aims one or more; an order without one may be ready whenever
+   * @throws Faulty when there are no hours for all of it
+   */
+  public static Plan aiming(Book book, PlanRequest request, List<Aim> aims) {
+    return new Planning(book, request, aims, progress -> {}).run();
   }
 
   /**
@@ -91,10 +105,12 @@ public final class Planning {
     int horizon = horizon(book, time);
     List<PinnedLot> pins = PinTrial.of(book, time, horizon).lots();
     for (int tried = 1; ; tried++) {
-      StudioShop studio = Compiler.compile(book, time, horizon, pins);
+      StudioShop compiled = Compiler.compile(book, time, horizon, pins);
+      StudioShop studio = aims.isEmpty() ? compiled : Aims.on(compiled, aims);
       try {
         Schedule schedule = begin(studio).run();
-        return Why.explained(book, Assembler.plan(studio, schedule, request.seed()));
+        Plan plan = Assembler.plan(studio, schedule, request.seed());
+        return aims.isEmpty() ? Why.explained(book, plan) : plan;
       } catch (NoRoomException none) {
         if (tried == HORIZONS) {
           throw new Faulty(List.of(noHours()));
@@ -136,7 +152,7 @@ public final class Planning {
   }
 
   /** How far to look ahead at first: past the last pin and the longest waits, and two years. */
-  private static int horizon(Book book, StudioTime time) {
+  static int horizon(Book book, StudioTime time) {
     long lastPin = book.pins().stream().mapToLong(pin -> time.minute(pin.start())).max().orElse(0);
     return (int) lastPin + Feasibility.longestWaitMinutes(book) + FIRST_HORIZON_MINUTES;
   }

@@ -34,8 +34,8 @@ public final class Why {
     return reasons(book, plan).of(orderId);
   }
 
-  /** The plan with the reasons of its late orders filled in. */
-  static Plan explained(Book book, Plan plan) {
+  /** The plan with the reasons of its late orders filled in anew. */
+  public static Plan explained(Book book, Plan plan) {
     if (plan.orders().stream().allMatch(order -> order.lateMinutes() == 0)) {
       return plan;
     }

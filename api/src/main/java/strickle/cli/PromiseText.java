@@ -1,0 +1,188 @@
+package strickle.cli;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import strickle.book.Book;
+import strickle.book.Order;
+import strickle.plan.Lot;
+import strickle.plan.Plan;
+import strickle.plan.Run;
+import strickle.plan.Task;
+import strickle.plan.promise.Latest;
+import strickle.plan.promise.Offer;
+import strickle.plan.promise.Promise;
+import strickle.plan.promise.Slip;
+
+/** A promise as a page of text: the date first, then where it goes, then what more would cost. */
+final class PromiseText {
+
+  private static final String NOBODY = "no present order becomes later";
+
+  private final Book book;
+  private final Promise promise;
+  private final List<String> lines = new ArrayList<>();
+
+  private PromiseText(Book book, Promise promise) {
+    this.book = book;
+    this.promise = promise;
+  }
+
+  /**
+   * The page, with a newline behind each line.
+   *
+   * @param book the book without the new order
+   */
+  static String of(Book book, Promise promise) {
+    PromiseText text = new PromiseText(book, promise);
+    text.heading();
+    promise.latest().ifPresent(text::latest);
+    text.kept();
+    promise.still().ifPresent(text::still);
+    promise.kept().filter(offer -> !offer.slips().isEmpty()).ifPresent(text::moved);
+    promise.kept().filter(offer -> !offer.runs().isEmpty()).ifPresent(text::place);
+    promise.pressed().ifPresent(text::pressed);
+    return String.join("\n", text.lines) + "\n";
+  }
+
+  private void heading() {
+    String what = promise.quantity() + " x " + book.piece(promise.piece()).name();
+    say(
+        book.studio().name()
+            + ": "
+            + what
+            + ", on top of the plan from "
+            + Moments.full(promise.from())
+            + ", times in "
+            + book.studio().timeZone());
+    lines.add("");
+  }
+
+  private void latest(Latest latest) {
+    String by = "By " + Moments.full(latest.at()) + ": ";
+    switch (latest.way()) {
+      case KEPT -> say(by + "yes, and " + NOBODY + ".");
+      case PRESSED -> {
+        say(by + "only if others slip.");
+        table(latest.offer().orElseThrow());
+      }
+      case IMPOSSIBLE -> say(by + "no." + latest.alone().map(PromiseText::alone).orElse(""));
+    }
+    lines.add("");
+  }
+
+  private static String alone(OffsetDateTime ready) {
+    return " Even if the studio did nothing else, it would be ready " + Moments.full(ready) + ".";
+  }
+
+  private void kept() {
+    Optional<Offer> kept = promise.kept();
+    if (kept.isEmpty()) {
+      say("No date was found that makes no present order later.");
+    } else if (kept.get().runs().isEmpty()) {
+      say("Ready at once, from stock: " + NOBODY + ".");
+    } else {
+      say("Ready " + Moments.full(kept.get().ready()) + ": " + NOBODY + ".");
+    }
+  }
+
+  private void still(Offer still) {
+    say("With nothing at all moved: " + Moments.full(still.ready()) + ".");
+  }
+
+  /** Who waits longer without being late for it. */
+  private void moved(Offer offer) {
+    lines.add("");
+    say("Ready later than planned, but no later than the buyer would notice:");
+    Table table = orders();
+    offer.slips().forEach(slip -> table.row(row(slip, spare(slip))));
+    lines.addAll(table.lines());
+  }
+
+  private String spare(Slip slip) {
+    if (slip.lateMinutes() > 0) {
+      return "late by " + Words.span(slip.lateMinutes()) + " as before";
+    }
+    return "in time";
+  }
+
+  /** Where the new order goes. */
+  private void place(Offer offer) {
+    PlanView view = new PlanView(offer.book(), only(offer));
+    lines.add("");
+    say("Where it goes");
+    lines.addAll(WeekText.lines(view));
+    lines.add("");
+    say("Lots");
+    lines.addAll(LotText.lines(view));
+  }
+
+  /** The plan with no other tasks than those the new order needs. */
+  private static Plan only(Offer offer) {
+    Plan plan = offer.plan();
+    Set<String> lots = new HashSet<>();
+    for (Lot lot : plan.lots()) {
+      lot.runs().stream()
+          .map(Run::id)
+          .filter(offer.runs()::contains)
+          .forEach(r -> lots.add(lot.id()));
+    }
+    List<Task> tasks =
+        plan.tasks().stream()
+            .filter(task -> lots.contains(task.lot()))
+            .filter(task -> task.run().isEmpty() || offer.runs().contains(task.run().get()))
+            .toList();
+    return new Plan(
+        plan.book(),
+        plan.from(),
+        plan.seed(),
+        plan.lots(),
+        tasks,
+        plan.waits(),
+        plan.ready(),
+        plan.orders(),
+        plan.totals(),
+        plan.history());
+  }
+
+  private void pressed(Offer offer) {
+    lines.add("");
+    say("If others may slip: " + Moments.full(offer.ready()) + ", and then");
+    table(offer);
+  }
+
+  private void table(Offer offer) {
+    Table table = orders();
+    for (Slip slip : offer.later()) {
+      String before =
+          slip.lateMinutesBefore() == 0 ? "" : ", not by " + Words.span(slip.lateMinutesBefore());
+      table.row(row(slip, "late by " + Words.span(slip.lateMinutes()) + before));
+    }
+    lines.addAll(table.lines());
+  }
+
+  private static Table orders() {
+    return new Table(
+            "  ",
+            Table.Column.left(11),
+            Table.Column.left(19),
+            Table.Column.left(21),
+            Table.Column.left(21),
+            Table.Column.left(18))
+        .row("order", "for", "due", "ready", "");
+  }
+
+  private String[] row(Slip slip, String last) {
+    Order order = book.order(slip.order());
+    return new String[] {
+      order.id(), order.buyer(), Moments.full(order.due()), Moments.full(slip.ready()), last
+    };
+  }
+
+  private void say(String text) {
+    lines.addAll(Lines.wrap(text, Lines.WIDEST));
+  }
+}

@@ -1,0 +1,115 @@
+package strickle.plan.promise;
+
+import java.math.BigDecimal;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import strickle.book.Book;
+import strickle.book.Line;
+import strickle.book.Order;
+
+/** The new order beside those of a book; only when it is due is open. */
+final class Addition {
+
+  private static final String ID = "promise";
+
+  private final Book book;
+  private final String id;
+  private final String buyer;
+  private final Line line;
+
+  Addition(Book book, PromiseRequest request) {
+    this.book = book;
+    this.id = request.order().orElseGet(() -> freeId(book));
+    this.buyer = request.buyer();
+    this.line = new Line(request.piece(), request.quantity(), Optional.empty());
+  }
+
+  private static String freeId(Book book) {
+    List<String> taken = book.orders().stream().map(Order::id).toList();
+    String id = ID;
+    for (int number = 2; taken.contains(id); number++) {
+      id = ID + "-" + number;
+    }
+    return id;
+  }
+
+  String id() {
+    return id;
+  }
+
+  /** The book without the new order. */
+  Book book() {
+    return book;
+  }
+
+  String piece() {
+    return line.piece();
+  }
+
+  /** The book with the new order, due at a moment. */
+  Book due(OffsetDateTime moment) {
+    List<Order> orders = new ArrayList<>(book.orders());
+    orders.add(order(moment));
+    return with(book, orders);
+  }
+
+  /** A book that owes nothing but the new order and has settled nothing. */
+  Book alone(OffsetDateTime moment) {
+    Book free =
+        new Book(
+            book.studio(),
+            book.people(),
+            book.stations(),
+            book.forms(),
+            book.moulds(),
+            book.materials(),
+            book.mixes(),
+            book.pieces(),
+            List.of(),
+            book.channels(),
+            book.fairs(),
+            List.of());
+    return with(free, List.of(order(moment)));
+  }
+
+  private Order order(OffsetDateTime moment) {
+    LocalDateTime due = local(moment);
+    return new Order(id, buyer, "", due, BigDecimal.ONE, List.of(line));
+  }
+
+  private static Book with(Book book, List<Order> orders) {
+    return new Book(
+        book.studio(),
+        book.people(),
+        book.stations(),
+        book.forms(),
+        book.moulds(),
+        book.materials(),
+        book.mixes(),
+        book.pieces(),
+        orders,
+        book.channels(),
+        book.fairs(),
+        book.pins());
+  }
+
+  /** The moment of a local time of the studio. */
+  OffsetDateTime moment(LocalDateTime local) {
+    return local.atZone(book.studio().timeZone()).toOffsetDateTime();
+  }
+
+  /**
+   * The local time of a moment. In the second pass of an hour that comes twice it is the end of
+   * that hour, as any time within it would mean the first pass.
+   */
+  private LocalDateTime local(OffsetDateTime moment) {
+    ZoneId zone = book.studio().timeZone();
+    LocalDateTime local = moment.atZoneSameInstant(zone).toLocalDateTime();
+    boolean second = moment(local).isBefore(moment);
+    return second ? zone.getRules().getTransition(local).getDateTimeBefore() : local;
+  }
+}
