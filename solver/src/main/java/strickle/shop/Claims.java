@@ -19,17 +19,17 @@ final class Claims {
   final int[] segment;
   final int jobClaims;
 
-  /** Which jobs have no claim for their first part, and where a job's claims would then begin. */
-  private final boolean[] settled;
+  /** How many parts of each job have no claim, and where a job's claims would then begin. */
+  private final int[] settled;
 
   private final int[] numbers;
 
-  Claims(Tables tables, boolean[] settled) {
+  Claims(Tables tables, int[] settled) {
     this.settled = settled.clone();
     this.numbers = new int[tables.jobs];
     int count = 0;
     for (int one = 0; one < tables.jobs; one++) {
-      count += tables.segments[tables.jobKind[one]] - (settled[one] ? 1 : 0);
+      count += tables.segments[tables.jobKind[one]] - settled[one];
     }
     int breaks = shares(tables) ? (tables.jobs + JOBS_PER_BREAK - 1) / JOBS_PER_BREAK : 0;
     jobClaims = count;
@@ -37,8 +37,8 @@ final class Claims {
     segment = new int[count + breaks];
     int next = 0;
     for (int one = 0; one < tables.jobs; one++) {
-      numbers[one] = settled[one] ? next - 1 : next;
-      for (int part = settled[one] ? 1 : 0; part < tables.segments[tables.jobKind[one]]; part++) {
+      numbers[one] = next - settled[one];
+      for (int part = settled[one]; part < tables.segments[tables.jobKind[one]]; part++) {
         job[next] = one;
         segment[next] = part;
         next++;
@@ -49,7 +49,7 @@ final class Claims {
 
   /** The claim of a part of a job, or -1 when that part is settled and has none. */
   int of(int one, int part) {
-    return settled[one] && part == 0 ? -1 : numbers[one] + part;
+    return part < settled[one] ? -1 : numbers[one] + part;
   }
 
   /** How many claims there are, breaks included. */

@@ -53,7 +53,7 @@ final class Decoder {
     this.placer = new Placer(tables, timetable, slots);
     this.lots = new Lots(tables, timetable);
     this.settled = new Settled(tables);
-    this.claims = new Claims(tables, settled.jobs());
+    this.claims = new Claims(tables, settled.claimsOfJobs());
     this.objective = new Objective(tables);
     this.runOfJob = new int[tables.jobs];
     this.jobOfRun = new int[tables.jobs];
@@ -101,6 +101,7 @@ final class Decoder {
     for (int fixed = 0; fixed < settled.count() && complete; fixed++) {
       placeSettled(fixed);
     }
+    slots.loseWhatIsLost();
     for (int at = 0; at < order.length && complete; at++) {
       int job = claims.job[order[at]];
       if (job != Claims.BREAK) {
@@ -146,15 +147,22 @@ final class Decoder {
   }
 
   private void placeSettled(int fixed) {
-    settled.form(fixed, lots);
-    group.ofLot(lots.firstRun(), lots.minutes, 0);
-    group.settled = true;
-    settled.write(fixed, timetable, timetable.runSlot[lots.firstRun()]);
-    complete = placer.place(group, tables.shop.horizonMinutes());
+    settled.form(fixed, lots, timetable);
+    group.ofSettled(fixed, settled);
+    complete = settled.open(fixed, slots) && placer.place(group, tables.shop.horizonMinutes());
     if (complete) {
-      keepLot();
+      keepSettled(fixed);
     } else {
       failedSettled = fixed;
+    }
+  }
+
+  private void keepSettled(int fixed) {
+    timetable.lots++;
+    keepMembers();
+    for (int run = settled.firstRun(fixed); run < timetable.runs; run++) {
+      nextSegment[run] = settled.claims(run);
+      finishIfDone(run);
     }
   }
 
@@ -218,6 +226,16 @@ final class Decoder {
     for (int run = first; run < timetable.runs; run++) {
       timetable.repeatFirst(first, run);
       nextSegment[run] = 1;
+    }
+    keepMembers();
+    for (int run = first; run < timetable.runs; run++) {
+      finishIfDone(run);
+      advance(run);
+    }
+  }
+
+  private void keepMembers() {
+    for (int run = lots.firstRun(); run < timetable.runs; run++) {
       askedOfRun[run] = 0;
     }
     for (int member = 0; member < lots.count; member++) {
@@ -228,10 +246,6 @@ final class Decoder {
       askedOfRun[run] |= asked[job];
     }
     keepGroup();
-    for (int run = first; run < timetable.runs; run++) {
-      finishIfDone(run);
-      advance(run);
-    }
   }
 
   private void keepGroup() {
@@ -259,6 +273,7 @@ final class Decoder {
     int from = timetable.end[before] - (local == 1 ? tables.familyTail[tables.family[kind]] : 0);
     int over = clocks[tables.waitClock[activity]].end(from, tables.waitHours[activity]);
     group.ofClaim(run, local, over);
+    group.notBefore(settled);
     complete = placer.place(group, tables.shop.horizonMinutes());
     if (complete) {
       nextSegment[run]++;

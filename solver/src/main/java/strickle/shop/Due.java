@@ -25,6 +25,14 @@ public record Due(String name, int at, long weight, List<Need> needs) {
    *
    * @param kind index of the kind
    * @param count 1 up to the jobs of the kind
+   * @param worth how many jobs exactly would do, at most {@code count}; it matters only where some
+   *     jobs of settled lots are worth less than others
    */
-  public record Need(int kind, int count) {}
+  public record Need(int kind, int count, double worth) {
+
+    /** A need of whole jobs. */
+    public Need(int kind, int count) {
+      this(kind, count, count);
+    }
+  }
 }

@@ -12,6 +12,7 @@ final class DueTables {
   final long[] weight;
   final int[] needFirst;
   final int[] needCount;
+  final double[] needWorth;
   final int[] needDue;
 
   DueTables(Shop shop) {
@@ -24,10 +25,12 @@ final class DueTables {
         IntStream.range(0, dues.size())
             .boxed()
             .flatMap(due -> dues.get(due).needs().stream().map(need -> new Asked(due, need)))
+            .sorted(Comparator.comparingDouble(one -> one.need().worth()))
             .sorted(Comparator.comparingInt(one -> one.need().count()))
             .sorted(Comparator.comparingInt(one -> one.need().kind()))
             .toList();
     needCount = asked.stream().mapToInt(one -> one.need().count()).toArray();
+    needWorth = asked.stream().mapToDouble(one -> one.need().worth()).toArray();
     needDue = asked.stream().mapToInt(Asked::due).toArray();
     int[] counts = new int[shop.kinds().size()];
     asked.forEach(one -> counts[one.need().kind()]++);

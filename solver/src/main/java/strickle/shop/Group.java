@@ -13,13 +13,19 @@ final class Group {
 
   int count;
 
-  /** Whether the first activity is settled and must not move. */
-  boolean settled;
+  /** Whether most-waits behind a settled activity give way when nothing else makes room. */
+  boolean begun;
 
   final int[] activity;
   final int[] run;
   final int[] slot;
   final int[] minutes;
+
+  /** Which activities are settled and must not move. */
+  final boolean[] settled;
+
+  /** Before which activities, behind a settled one, the most-wait has given way. */
+  final boolean[] waived;
 
   /** The group's activity that this one follows, or -1. */
   final int[] previous;
@@ -28,6 +34,9 @@ final class Group {
   final int[] earliestStart;
 
   final int[] earliestEnd;
+
+  /** The earliest starts there were at first. */
+  private final int[] released;
 
   /** Resources that have to be free when an activity starts: a range of the three arrays below. */
   final int[] openFirst;
@@ -47,7 +56,10 @@ final class Group {
     run = new int[most];
     slot = new int[most];
     minutes = new int[most];
+    settled = new boolean[most];
+    waived = new boolean[most];
     previous = new int[most];
+    released = new int[most];
     earliestStart = new int[most];
     earliestEnd = new int[most];
     openFirst = new int[most + 1];
@@ -66,22 +78,50 @@ final class Group {
       openHolds(tables.first[timetable.runKind[one]], one);
     }
     for (int one = firstRun; one < timetable.runs; one++) {
-      addChain(one, 1, 0, 0);
+      addChain(one, 1, 0, 0, 0);
     }
+  }
+
+  /** A settled lot: all that is settled of it, and the rest of the claims those stand in. */
+  void ofSettled(int lot, Settled lots) {
+    int first = lots.firstRun(lot);
+    int kind = timetable.runKind[first];
+    begin(tables.familyTail[tables.family[kind]]);
+    begun = lots.begun(lot);
+    int needed = timetable.minutes[timetable.runSlot[first]];
+    add(tables.first[kind], first, timetable.runSlot[first], -1, needed, 0);
+    for (int one = first; one < timetable.runs; one++) {
+      addChain(one, 1, 0, 0, lots.claims(one) - 1);
+    }
+    for (int i = 0; i < count; i++) {
+      settled[i] = slot[i] - timetable.runSlot[run[i]] < lots.places(run[i]);
+      minutes[i] = settled[i] ? timetable.minutes[slot[i]] : minutes[i];
+    }
+    notBefore(lots);
   }
 
   /** The claim of a run that begins with its activity {@code local}, counted from 0. */
   void ofClaim(int one, int local, int earliest) {
     begin(0);
-    addChain(one, local, -1, tables.segment[tables.first[timetable.runKind[one]] + local]);
+    int claim = tables.segment[tables.first[timetable.runKind[one]] + local];
+    addChain(one, local, -1, claim, claim);
     earliestStart[0] = earliest;
+    released[0] = earliest;
   }
 
-  /** Forgets all bounds but the first activity's own earliest start. */
-  void forgetBounds(int earliest) {
-    Arrays.fill(earliestStart, 0, count, 0);
+  /** Lets no activity start before the minute that a settled lot gives for it. */
+  void notBefore(Settled lots) {
+    for (int i = 0; i < count && run[i] < lots.runs(); i++) {
+      int from = lots.notBefore(run[i], slot[i] - timetable.runSlot[run[i]]);
+      earliestStart[i] = Math.max(earliestStart[i], from);
+      released[i] = earliestStart[i];
+    }
+  }
+
+  /** Forgets all bounds but those there were at first. */
+  void forgetBounds() {
+    System.arraycopy(released, 0, earliestStart, 0, count);
     Arrays.fill(earliestEnd, 0, count, 0);
-    earliestStart[0] = earliest;
   }
 
   /** The group's index of the activity that stands {@code back} places earlier in a run's chain. */
@@ -95,17 +135,18 @@ final class Group {
 
   private void begin(int tail) {
     count = 0;
-    settled = false;
+    begun = false;
     tailOfFirst = tail;
     openFirst[0] = 0;
   }
 
-  private void addChain(int one, int from, int follows, int claim) {
+  /** Adds a run's activities of the claims {@code claim} to {@code last}, from one on. */
+  private void addChain(int one, int from, int follows, int claim, int last) {
     int kind = timetable.runKind[one];
     int first = tables.first[kind];
     int previousIndex = follows;
     for (int i = first + from; i < first + tables.size[kind]; i++) {
-      if (tables.segment[i] != claim) {
+      if (tables.segment[i] < claim || tables.segment[i] > last) {
         return;
       }
       int needed = tables.minutes(i, timetable.runJobs[one]);
@@ -122,7 +163,10 @@ final class Group {
     previous[count] = follows;
     minutes[count] = needed;
     earliestStart[count] = earliest;
+    released[count] = earliest;
     earliestEnd[count] = 0;
+    settled[count] = false;
+    waived[count] = false;
     openFirst[count + 1] = openFirst[count];
     count++;
   }

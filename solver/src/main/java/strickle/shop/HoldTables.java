@@ -13,6 +13,7 @@ final class HoldTables {
   final int[] resource;
   final int[] units;
   final int[] opener;
+  final int[] closer;
   final Hold.Until[] until;
 
   /** The least minutes a hold can last, for a run of one job. */
@@ -47,7 +48,7 @@ final class HoldTables {
     units = holds.stream().mapToInt(Hold::unitsEach).toArray();
     until = holds.stream().map(Hold::until).toArray(Hold.Until[]::new);
     opener = openers.stream().mapToInt(Integer::intValue).toArray();
-    int[] closer = closers.stream().mapToInt(Integer::intValue).toArray();
+    closer = closers.stream().mapToInt(Integer::intValue).toArray();
     least = new int[closer.length];
     during = new boolean[closer.length];
     for (int hold = 0; hold < closer.length; hold++) {
@@ -56,10 +57,10 @@ final class HoldTables {
     }
     closeFirst = new int[activities + 1];
     closing = new int[closer.length];
-    sortByCloser(closer);
+    sortByCloser();
   }
 
-  private void sortByCloser(int[] closer) {
+  private void sortByCloser() {
     int next = 0;
     for (int activity = 0; activity + 1 < closeFirst.length; activity++) {
       for (int hold = 0; hold < closer.length; hold++) {

@@ -24,7 +24,7 @@ final class Lots {
   Lots(Tables tables, Timetable timetable) {
     this.tables = tables;
     this.timetable = timetable;
-    this.capacity = tables.shop.resources().stream().mapToInt(Resource::capacity).toArray();
+    this.capacity = tables.shop.resources().stream().mapToInt(Resource::left).toArray();
     int measures = 0;
     for (long[] limits : tables.limits) {
       measures = Math.max(measures, limits.length);

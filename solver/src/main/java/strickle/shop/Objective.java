@@ -1,23 +1,39 @@
 package strickle.shop;
 
 import java.util.Arrays;
+import java.util.List;
 
 /** Reads the value of a schedule off its timetable. */
 final class Objective {
+
+  /** Below this a part of a job is rounding, and no job. */
+  private static final double TOLERANCE = 1e-9;
 
   private final Tables tables;
   private final DueTables dues;
   private final int[] met;
 
+  /** What each run of a settled lot is worth, if any of them is worth less than its jobs. */
+  private final double[] worth;
+
+  private final boolean plain;
+
   Objective(Tables tables) {
     this.tables = tables;
     this.dues = tables.dues;
     this.met = new int[dues.at.length];
+    List<FixedLot.Part> parts =
+        tables.shop.fixed().stream().flatMap(lot -> lot.parts().stream()).toList();
+    this.worth = parts.stream().mapToDouble(FixedLot.Part::worth).toArray();
+    this.plain = parts.stream().allMatch(part -> part.worth() >= part.jobs());
   }
 
   /** Works out when each due date is met: its jobs are the first of their kinds to be done. */
   int[] met(Timetable timetable) {
     Arrays.fill(met, 0);
+    if (!plain) {
+      return metByWorth(timetable);
+    }
     for (int kind = 0; kind < tables.kinds; kind++) {
       int run = timetable.firstRunOfKind[kind];
       int jobs = run < 0 ? 0 : timetable.runJobs[run];
@@ -28,6 +44,25 @@ final class Objective {
         }
         int due = dues.needDue[need];
         met[due] = Math.max(met[due], timetable.runDone[run]);
+      }
+    }
+    return met;
+  }
+
+  /** The same where runs of settled lots are worth less than their jobs. */
+  private int[] metByWorth(Timetable timetable) {
+    for (int kind = 0; kind < tables.kinds; kind++) {
+      int next = timetable.firstRunOfKind[kind];
+      double sum = 0;
+      int done = 0;
+      for (int need = dues.needFirst[kind]; need < dues.needFirst[kind + 1]; need++) {
+        while (next >= 0 && sum < dues.needWorth[need] - TOLERANCE) {
+          sum += next < worth.length ? worth[next] : timetable.runJobs[next];
+          done = timetable.runDone[next];
+          next = timetable.runNextOfKind[next];
+        }
+        int due = dues.needDue[need];
+        met[due] = Math.max(met[due], done);
       }
     }
     return met;

@@ -12,11 +12,15 @@ final class Placer {
   private static final int MOST_TRIES = 20_000;
 
   private static final int FAILED = -1;
+  private static final int NOTHING = -1;
 
   private final Tables tables;
   private final Timetable timetable;
   private final Slots slots;
   private final Clock[] clocks;
+
+  /** The activity that came too late behind a settled one when placing failed last. */
+  private int blocked = NOTHING;
 
   Placer(Tables tables, Timetable timetable, Slots slots) {
     this.tables = tables;
@@ -35,13 +39,20 @@ final class Placer {
    * @return whether it was placed
    */
   boolean place(Group group, int limit) {
-    if (group.settled && closeHolds(group, 0) == FAILED) {
-      return false;
+    boolean placed = placeEitherWay(group, limit);
+    while (!placed && group.begun && blocked != NOTHING) {
+      group.waived[blocked] = true;
+      group.forgetBounds();
+      placed = placeEitherWay(group, limit);
     }
-    int earliest = group.earliestStart[0];
+    return placed;
+  }
+
+  private boolean placeEitherWay(Group group, int limit) {
+    blocked = NOTHING;
     boolean placed = placeFrom(group, limit);
     if (!placed && limit == tables.shop.horizonMinutes()) {
-      group.forgetBounds(earliest);
+      group.forgetBounds();
       slots.pausesRather = true;
       placed = placeFrom(group, limit);
       slots.pausesRather = false;
@@ -50,13 +61,13 @@ final class Placer {
   }
 
   private boolean placeFrom(Group group, int limit) {
-    int next = group.settled ? 1 : 0;
+    int next = 0;
     int tries = 0;
     while (next < group.count) {
       int placed = next;
-      next = placeOne(group, next, limit);
+      next = group.settled[next] ? next + 1 : placeOne(group, next, limit);
       if (next == FAILED || (next <= placed && ++tries > MOST_TRIES)) {
-        takeBack(group, next == FAILED ? placed : next, group.settled ? 1 : 0);
+        takeBack(group, next == FAILED ? placed : next, 0);
         return false;
       }
     }
@@ -66,9 +77,11 @@ final class Placer {
   /** Takes back the group's activities from {@code first} up to, not including, {@code end}. */
   void takeBack(Group group, int end, int first) {
     for (int index = end - 1; index >= first; index--) {
-      releaseClosed(group, index, closings(group, index));
-      int slot = group.slot[index];
-      slots.give(timetable.worker[slot], timetable.worked[slot], group.minutes[index]);
+      if (!group.settled[index]) {
+        releaseClosed(group, index, closings(group, index));
+        int slot = group.slot[index];
+        slots.give(timetable.worker[slot], timetable.worked[slot], group.minutes[index]);
+      }
     }
   }
 
@@ -118,7 +131,7 @@ final class Placer {
 
   private int latestStart(Group group, int index) {
     int atMost = tables.atMost[group.activity[index]];
-    if (atMost == Tables.NO_LIMIT || group.previous[index] < 0) {
+    if (atMost == Tables.NO_LIMIT || group.previous[index] < 0 || group.waived[index]) {
       return Integer.MAX_VALUE;
     }
     return waitFrom(group, index) + atMost;
@@ -127,7 +140,8 @@ final class Placer {
   /** The activity came too late: the one it follows has to end later as well. */
   private int pushPrevious(Group group, int index) {
     int previous = group.previous[index];
-    if (previous == 0 && group.settled) {
+    if (group.settled[previous]) {
+      blocked = index;
       return FAILED;
     }
     int tail = previous == 0 ? group.tailOfFirst : 0;
@@ -169,7 +183,7 @@ final class Placer {
     releaseClosed(group, index, close);
     int slot = group.slot[index];
     slots.give(timetable.worker[slot], timetable.worked[slot], group.minutes[index]);
-    if (opener == 0 && group.settled) {
+    if (group.settled[opener]) {
       // Everything up to this one is still in place, as placeOne promises.
       return FAILED;
     }

@@ -119,14 +119,10 @@ final class ShopCheck {
   }
 
   private void fixed(FixedLot lot) {
-    must(within(lot.worker(), shop.workers()), "settled lot", "a worker of the shop");
     must(!lot.parts().isEmpty(), "settled lot", "a part or more");
     lot.parts().forEach(part -> must(within(part.kind(), shop.kinds()), "settled lot", "kinds"));
     Kind first = shop.kinds().get(lot.parts().get(0).kind());
-    must(
-        first.chain().get(0).workers().contains(lot.worker()),
-        "settled lot",
-        "a worker who may do " + first.name());
+    worker(lot, lot.worker(), first.chain().get(0));
     long kinds = lot.parts().stream().map(FixedLot.Part::kind).distinct().count();
     must(kinds == lot.parts().size(), "settled lot", "each kind once");
     for (FixedLot.Part part : lot.parts()) {
@@ -135,7 +131,30 @@ final class ShopCheck {
       must(part.jobs() >= 1, "settled lot", "1 job or more of " + kind.name());
       boolean waits = shop.links().stream().anyMatch(link -> link.after() == part.kind());
       must(!waits, "settled lot", "kinds that wait for no others, unlike " + kind.name());
+      rest(lot, part, kind);
     }
+  }
+
+  private void rest(FixedLot lot, FixedLot.Part part, Kind kind) {
+    int left = kind.chain().size() - 1 - part.rest().size();
+    must(left >= 0, "settled lot", "no more activities than " + kind.name() + " has");
+    int bounds = part.notBefore().size();
+    must(bounds == 0 || bounds == left, "settled lot", left + " bounds for " + kind.name());
+    for (int i = 0; i < part.rest().size() && left >= 0; i++) {
+      FixedLot.Place place = part.rest().get(i);
+      worker(lot, place.worker(), kind.chain().get(i + 1));
+    }
+  }
+
+  /** What is under way may be in anybody's hands; what needs nobody never is. */
+  private void worker(FixedLot lot, int worker, Activity activity) {
+    boolean may = activity.workers().contains(worker);
+    boolean nobody = activity.workers().isEmpty() && worker == Slots.NOBODY;
+    boolean somebody = lot.begun() && !activity.workers().isEmpty();
+    must(
+        may || nobody || (somebody && within(worker, shop.workers())),
+        "settled lot",
+        "a worker who may do " + activity.name());
   }
 
   /** All settled lots together take no more jobs of a kind than there are. */

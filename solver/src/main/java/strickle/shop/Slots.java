@@ -17,6 +17,9 @@ final class Slots {
   private final Calendar[] calendars;
   private final Busy[] busy;
   private final Usage[] usage;
+  private final int[] lostResource;
+  private final int[] lostFrom;
+  private final int[] lostUnits;
 
   /**
    * Whether an activity that another has pushed rather pauses than starts too late; otherwise it
@@ -43,6 +46,11 @@ final class Slots {
     for (int i = 0; i < usage.length; i++) {
       usage[i] = new Usage(resources.get(i).capacity());
     }
+    int[] losses = resources.stream().mapToInt(one -> one.lost().size()).toArray();
+    this.lostResource = Tables.owners(Tables.sums(losses));
+    List<Resource.Lost> lost = resources.stream().flatMap(one -> one.lost().stream()).toList();
+    this.lostFrom = lost.stream().mapToInt(Resource.Lost::from).toArray();
+    this.lostUnits = lost.stream().mapToInt(Resource.Lost::units).toArray();
   }
 
   void clear() {
@@ -51,6 +59,13 @@ final class Slots {
     }
     for (Usage one : usage) {
       one.clear();
+    }
+  }
+
+  /** Takes what is lost of the resources away, once all that is exempt from that is placed. */
+  void loseWhatIsLost() {
+    for (int i = 0; i < lostResource.length; i++) {
+      usage[lostResource[i]].add(lostFrom[i], Integer.MAX_VALUE, lostUnits[i]);
     }
   }
 
@@ -73,13 +88,6 @@ final class Slots {
     if (who != NOBODY) {
       busy[who].give(from, from + minutes);
     }
-  }
-
-  /**
-   * The working minute at which {@code who} may begin at the minute {@code at}, for a settled lot.
-   */
-  int workedAt(int who, int at) {
-    return calendars[who].worked(at);
   }
 
   /**

@@ -109,7 +109,8 @@ final class Tables {
     return sums;
   }
 
-  private static int[] owners(int[] sums) {
+  /** Whose each of so many things is, given the sums of everybody's counts. */
+  static int[] owners(int[] sums) {
     int[] owners = new int[sums[sums.length - 1]];
     for (int owner = 0; owner + 1 < sums.length; owner++) {
       Arrays.fill(owners, sums[owner], sums[owner + 1], owner);

@@ -21,8 +21,8 @@ class SettledTest {
             .fixed(0, 100, new FixedLot.Part(0, 2), new FixedLot.Part(1, 1))
             .shop();
     // Jobs 0, 1, 2 are of kind 0 and jobs 3, 4 of kind 1.
-    boolean[] settled = new Settled(new Tables(shop)).jobs();
-    assertArrayEquals(new boolean[] {true, true, false, true, true}, settled);
+    int[] claims = new Settled(new Tables(shop)).claimsOfJobs();
+    assertArrayEquals(new int[] {1, 1, 0, 1, 1}, claims);
   }
 
   @Test

@@ -75,7 +75,7 @@ class ShopCheckTest {
     FixedLot.Part first = new FixedLot.Part(0, 1);
     FixedLot.Part other = new FixedLot.Part(1, 1);
     return Stream.of(
-        refused("a worker of the shop", attended().fixed(2, 0, first)),
+        refused("a worker who may do", attended().fixed(2, 0, first)),
         refused("a worker who may do kind 0", attended().fixed(1, 0, first)),
         refused("a part or more", attended().fixed(0, 0)),
         refused("kinds", attended().fixed(0, 0, new FixedLot.Part(2, 1))),

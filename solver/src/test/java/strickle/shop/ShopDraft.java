@@ -41,6 +41,11 @@ final class ShopDraft {
     return worker(Calendar.always(horizonMinutes));
   }
 
+  /** A worker who never closes from that minute on. */
+  ShopDraft workerFrom(int minute) {
+    return worker(Calendar.of(new int[] {minute}, new int[] {horizonMinutes}));
+  }
+
   ShopDraft clock(Clock clock) {
     clocks.add(clock);
     return this;
@@ -48,6 +53,11 @@ final class ShopDraft {
 
   ShopDraft resource(int capacity) {
     resources.add(new Resource("resource " + resources.size(), capacity));
+    return this;
+  }
+
+  ShopDraft resource(Resource resource) {
+    resources.add(resource);
     return this;
   }
 

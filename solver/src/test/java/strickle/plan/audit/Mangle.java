@@ -52,6 +52,7 @@ final class Mangle {
       case Long n -> number().longValue() * number().longValue();
       case Double n -> number().doubleValue() * (random.nextBoolean() ? 0.37 : 1e300);
       case BigDecimal n -> BigDecimal.valueOf(number().longValue(), 1);
+      case Boolean flag -> !flag;
       case Enum<?> e -> other(e);
       default -> throw new IllegalArgumentException("a plan holds no " + thing.getClass());
     };
