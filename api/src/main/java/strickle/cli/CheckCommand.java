@@ -3,6 +3,7 @@ package strickle.cli;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import strickle.book.Book;
@@ -34,6 +35,7 @@ final class CheckCommand implements Runnable {
 
   @Mixin private final BookArgument argument = new BookArgument();
   @Mixin private final StartOption start = new StartOption();
+  @Mixin private final CoverOption cover = new CoverOption();
 
   CheckCommand(Surroundings here) {
     this.here = here;
@@ -43,11 +45,12 @@ final class CheckCommand implements Runnable {
   public void run() {
     Given values = new Given();
     Optional<LocalDateTime> from = start.read(values);
+    OptionalDouble percent = cover.read(values);
     values.done();
     Book book = argument.read();
     OffsetDateTime begin = StartOption.moment(from, argument, book, here.clock());
     // One schedule, for what only laying out can show: a pin without room, hours that run out.
-    PlanRequest request = new PlanRequest(begin, Effort.ofSchedules(1), 0);
+    PlanRequest request = new PlanRequest(begin, Effort.ofSchedules(1), 0).covering(percent);
     here.out().println(sentence(book, Planning.of(book, request, progress -> {}).run()));
   }
 

@@ -4,17 +4,23 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import strickle.book.Order;
 import strickle.cli.Table.Column;
 import strickle.plan.OrderOutcome;
 import strickle.plan.Plan;
+import strickle.plan.Sureness;
 
-/** What becomes of each order, the earliest due first, and why the late ones are late. */
+/**
+ * What becomes of each order, the earliest due first, and why the late ones are late. With a cover
+ * also how sure each is.
+ */
 final class OrderText {
 
   private static final String BECAUSE = "          ";
 
   private final PlanView view;
+  private final Map<String, Double> sure;
   private final Table table =
       new Table(
           "  ",
@@ -26,6 +32,8 @@ final class OrderText {
 
   private OrderText(PlanView view) {
     this.view = view;
+    this.sure =
+        view.plan().coverPercent().isPresent() ? Sureness.of(view.book(), view.plan()) : Map.of();
   }
 
   /** The lines of it. */
@@ -41,10 +49,16 @@ final class OrderText {
   private void add(OrderOutcome outcome) {
     Order order = view.book().order(outcome.order());
     String due = Moments.full(order.due());
-    table.row(order.id(), order.buyer(), due, Moments.full(outcome.ready()), when(order, outcome));
+    String when = when(order, outcome) + sure(order);
+    table.row(order.id(), order.buyer(), due, Moments.full(outcome.ready()), when);
     for (String because : outcome.because()) {
       Lines.paragraph(BECAUSE, BECAUSE + "  ", because).forEach(table::heading);
     }
+  }
+
+  private String sure(Order order) {
+    Double chance = sure.get(order.id());
+    return chance == null ? "" : ", " + Words.sure(chance);
   }
 
   private String when(Order order, OrderOutcome outcome) {

@@ -3,6 +3,7 @@ package strickle.cli;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -31,7 +32,8 @@ import strickle.plan.Progress;
       "  strickle plan demo",
       "  strickle plan studio.json --from 2027-04-05",
       "  strickle plan studio.json --from 2027-04-05T13:00 --seconds 60 --out week.json",
-      "  strickle plan studio.json --schedules 20000 --seed 7"
+      "  strickle plan studio.json --schedules 20000 --seed 7",
+      "  strickle plan studio.json --cover 90"
     })
 final class PlanCommand implements Runnable {
 
@@ -40,6 +42,7 @@ final class PlanCommand implements Runnable {
   @Mixin private final BookArgument argument = new BookArgument();
   @Mixin private final StartOption start = new StartOption();
   @Mixin private final EffortOptions efforts = new EffortOptions();
+  @Mixin private final CoverOption cover = new CoverOption();
 
   @Option(
       names = "--seed",
@@ -63,12 +66,13 @@ final class PlanCommand implements Runnable {
     Optional<LocalDateTime> from = start.read(values);
     Effort effort = efforts.read(values);
     long chance = values.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE).orElse(0L);
+    OptionalDouble percent = cover.read(values);
     values.done();
     Book book = argument.read();
     Optional<OutFile> file =
         Optional.ofNullable(out).map(given -> OutFile.beside(argument.file(), given));
     OffsetDateTime begin = StartOption.moment(from, argument, book, here.clock());
-    plan(book, new PlanRequest(begin, effort, chance), file);
+    plan(book, new PlanRequest(begin, effort, chance).covering(percent), file);
   }
 
   private void plan(Book book, PlanRequest request, Optional<OutFile> file) {

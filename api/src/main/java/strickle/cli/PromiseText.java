@@ -139,6 +139,7 @@ final class PromiseText {
         plan.book(),
         plan.from(),
         plan.seed(),
+        plan.coverPercent(),
         plan.lots(),
         tasks,
         plan.waits(),

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import strickle.book.Person;
 import strickle.cli.Table.Column;
 import strickle.plan.Lot;
+import strickle.plan.Plan;
 import strickle.plan.Run;
 import strickle.plan.Task;
 import strickle.plan.Totals;
@@ -17,10 +18,12 @@ final class TotalsText {
 
   /** The lines of it. */
   static List<String> lines(PlanView view) {
-    Totals totals = view.plan().totals();
+    Plan plan = view.plan();
+    Totals totals = plan.totals();
     Table table = new Table("  ", Column.left(12), Column.left(80));
     table.row("handwork", Words.work(totals.attendedMinutes()) + each(view));
     table.row("poured", poured(view));
+    plan.coverPercent().ifPresent(percent -> table.row("cover", cover(percent)));
     table.row("last ready", Moments.full(totals.lastReady()));
     if (totals.lateOrders() > 0) {
       String hours = totals.weightedLateHours().stripTrailingZeros().toPlainString();
@@ -28,6 +31,11 @@ final class TotalsText {
           "late hours", hours + ", each begun hour counted as often as its order's weight says");
     }
     return table.lines();
+  }
+
+  private static String cover(double percent) {
+    return Words.percent(percent)
+        + ": of each piece castings enough for its orders in so many of 100 cases";
   }
 
   private static String each(PlanView view) {

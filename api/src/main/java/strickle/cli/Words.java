@@ -1,5 +1,6 @@
 package strickle.cli;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -30,6 +31,17 @@ final class Words {
   /** A large number with commas: "12,400". */
   static String grouped(long number) {
     return String.format(Locale.ROOT, "%,d", number);
+  }
+
+  /** A percentage as it was given: "90 %", "99.5 %". */
+  static String percent(double percent) {
+    return BigDecimal.valueOf(percent).stripTrailingZeros().toPlainString() + " %";
+  }
+
+  /** A chance from 0 to 1, to a tenth of a percent and never more than it is: "91.3 % sure". */
+  static String sure(double chance) {
+    double tenths = Math.floor(chance * 1000 + 1e-6);
+    return String.format(Locale.ROOT, "%.1f %% sure", tenths / 10);
   }
 
   /** Grams to a tenth, as a scale shows them: "1937.3". */

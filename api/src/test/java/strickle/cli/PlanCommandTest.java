@@ -91,8 +91,21 @@ class PlanCommandTest {
   }
 
   @Test
+  void withACoverEachOrderSaysHowSureItIsAndThePlanNotesIt() throws IOException {
+    // Three are owed at 92 %: four castings bring them in 96.6 of 100 cases, five in 99.5.
+    assertTrue(plan("--from", "2027-04-05", "--cover", "90").out().contains("96.5 % sure"));
+    String out = plan("--from", "2027-04-05", "--cover", "99").out();
+    assertTrue(out.contains("99.5 % sure"), out);
+    assertTrue(out.contains("cover       99 %: "), out);
+    assertTrue(out.contains("5 castings"), out);
+    assertFalse(plan("--from", "2027-04-05").out().contains("sure"));
+    byte[] bytes = written("covered.json", "--cover", "99");
+    assertEquals(99, PlanFile.parse(new String(bytes, UTF_8)).coverPercent().orElseThrow());
+  }
+
+  @Test
   void noLineIsWiderThanAHundredColumns() {
-    Shell.run("plan", "demo", "--schedules", "20")
+    Shell.run("plan", "demo", "--schedules", "20", "--cover", "90")
         .done()
         .out()
         .lines()

@@ -82,6 +82,9 @@ class WrongCommandLinesTest {
     "--from, 1969-12-31",
     "--from, 2200-01-01",
     "--from, tomorrow",
+    "--cover, 49.9",
+    "--cover, 100",
+    "--cover, 90%",
   })
   void aValueThatCannotBeIsToldWithWhatWouldBeRight(String option, String value) {
     Shell.Result result = refused("plan", "demo", option, value);

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -59,6 +60,21 @@ class GeneratedPlansTest {
     List<String> wrong = new ArrayList<>();
     for (int i = 0; i < 300; i++) {
       wrong.addAll(wrong(6 + i % 25, i, 30 + i % 70));
+    }
+    assertNothingWrong(wrong);
+  }
+
+  @Test
+  void theAuditFindsNothingInPlansWithACover() {
+    List<String> wrong = new ArrayList<>();
+    for (int i = 0; i < 100; i++) {
+      Book book = Generator.book(6 + i % 25, 5000 + i);
+      OptionalDouble cover = OptionalDouble.of(50 + i * 49.9 / 99);
+      Effort effort = Effort.ofSchedules(30);
+      PlanRequest request = new PlanRequest(Generator.start(book), effort, i).covering(cover);
+      Plan plan = Planning.of(book, request, progress -> {}).run();
+      String name = "castings " + (6 + i % 25) + ", seed " + (5000 + i) + ", " + cover + ": ";
+      Audit.of(book, plan).forEach(finding -> wrong.add(name + finding));
     }
     assertNothingWrong(wrong);
   }

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.TreeMap;
@@ -41,29 +42,31 @@ final class Assembler {
     this.units = new Units(studio.book());
   }
 
-  /** The plan of a schedule; {@code seed} is only noted in it. */
-  static Plan plan(StudioShop studio, Schedule schedule, long seed) {
+  /** The plan of a schedule; {@code seed} and {@code coverPercent} are only noted in it. */
+  static Plan plan(StudioShop studio, Schedule schedule, long seed, OptionalDouble coverPercent) {
     Assembler assembler = new Assembler(studio, schedule);
     List<Schedule.Lot> inOrder = new ArrayList<>(schedule.lots());
     inOrder.sort(
         Comparator.comparingInt((Schedule.Lot lot) -> lot.first().start())
             .thenComparingInt(lot -> lot.first().worker()));
     inOrder.forEach(assembler::add);
-    return assembler.plan(seed);
+    return assembler.plan(seed, coverPercent);
   }
 
-  private Plan plan(long seed) {
+  private Plan plan(long seed, OptionalDouble coverPercent) {
     List<OrderOutcome> orders = outcomes();
     return new Plan(
         studio.book().studio().name(),
         studio.time().at(0),
         seed,
+        coverPercent,
         lots,
         tasks,
         waits,
         ready,
         orders,
-        totals(orders));
+        totals(orders),
+        Optional.empty());
   }
 
   /** What becomes of each order, in the order of the book; why is another's to say. */

@@ -59,9 +59,9 @@ final class Compiler {
     this.chains = new Chains(book);
   }
 
-  /** The shop of everything a book's orders ask for, with the pinned lots in the order given. */
-  static StudioShop compile(Book book, StudioTime time, int horizonMinutes, List<PinnedLot> pins) {
-    Needs needs = Needs.of(book);
+  /** The shop of everything a book's orders need, with the pinned lots in the order given. */
+  static StudioShop compile(
+      Book book, StudioTime time, int horizonMinutes, Needs needs, List<PinnedLot> pins) {
     List<Piece> made =
         book.pieces().stream().filter(piece -> needs.castings(piece.id()) > 0).toList();
     Compiler compiler = new Compiler(book, time, horizonMinutes, made);

@@ -35,7 +35,9 @@ public final class Filling {
   private Filling(Book book, Plan plan) {
     StudioTime time = new StudioTime(plan.from().toInstant(), book.studio().timeZone());
     int end = (int) time.minute(plan.totals().lastReady().toInstant());
-    this.studio = Compiler.compile(book, time, end + Planning.horizon(book, time), List.of());
+    Needs needs = Needs.of(book, Cover.of(plan.coverPercent()));
+    int horizon = end + Planning.horizon(book, time);
+    this.studio = Compiler.compile(book, time, horizon, needs, List.of());
     this.plan = plan;
     this.people = book.people().stream().map(one -> one.id()).toList();
     this.pieces = studio.pieces().stream().map(Piece::id).toList();
@@ -142,7 +144,8 @@ public final class Filling {
       lots.add(new Schedule.Lot(pour, runs.stream().map(this::run).toList()));
     }
     List<Integer> met = studio.orders().stream().map(order -> 0).toList();
-    return Assembler.plan(studio, new Schedule(new Value(0, 0, 0), lots, met, 0), plan.seed());
+    Schedule schedule = new Schedule(new Value(0, 0, 0), lots, met, 0);
+    return Assembler.plan(studio, schedule, plan.seed(), plan.coverPercent());
   }
 
   private Schedule.Run run(Gaps.Laid run) {

@@ -8,17 +8,14 @@ import java.util.Map;
 import strickle.book.Book;
 import strickle.book.Line;
 import strickle.book.Order;
-import strickle.book.Piece;
 
 /**
  * How many castings a book asks for, and which order waits for how many of them. Orders are served
  * in the order of due, then larger weight, then id; first from stock, then from runs as they become
- * ready. A casting counts as the good pieces it gives on average, fractions carried.
+ * ready. A casting counts as the good pieces it gives on average, fractions carried, or else there
+ * are as many as a {@link Cover} asks for.
  */
 public final class Needs {
-
-  /** Below this a fraction of a piece is rounding, not a piece. */
-  private static final double TOLERANCE = 1e-9;
 
   private static final Comparator<Order> SERVING =
       Comparator.comparing(Order::due)
@@ -28,13 +25,13 @@ public final class Needs {
   private final Map<String, Integer> castings = new LinkedHashMap<>();
   private final Map<String, Map<String, Integer>> byOrder = new LinkedHashMap<>();
 
-  private Needs(Book book) {
+  private Needs(Book book, Cover cover) {
     Map<String, Long> asked = new LinkedHashMap<>();
     for (Order order : serving(book)) {
       Map<String, Integer> waits = new LinkedHashMap<>();
       for (Line line : order.lines()) {
         long total = asked.merge(line.piece(), (long) line.quantity(), Long::sum);
-        int needed = castings(book, book.piece(line.piece()), total);
+        int needed = cover.castings(book, book.piece(line.piece()), total);
         if (needed > 0) {
           waits.put(line.piece(), needed);
           castings.merge(line.piece(), needed, Math::max);
@@ -44,9 +41,14 @@ public final class Needs {
     }
   }
 
-  /** The needs of a book. */
+  /** The needs of a book, castings counted as they turn out on average. */
   public static Needs of(Book book) {
-    return new Needs(book);
+    return of(book, Cover.AVERAGE);
+  }
+
+  /** The needs of a book with so much cover against castings that do not turn out. */
+  public static Needs of(Book book, Cover cover) {
+    return new Needs(book, cover);
   }
 
   /** The book's orders in the order they are served. */
@@ -54,11 +56,6 @@ public final class Needs {
     List<Order> orders = new ArrayList<>(book.orders());
     orders.sort(SERVING);
     return orders;
-  }
-
-  /** Good pieces one casting of a piece gives on average. */
-  static double goodEach(Book book, Piece piece) {
-    return book.mould(piece.mould()).cavities() * piece.goodPercent() / 100;
   }
 
   /** Castings of a piece to be planned, 0 or more. */
@@ -77,10 +74,5 @@ public final class Needs {
    */
   public Map<String, Integer> of(String order) {
     return byOrder.get(order);
-  }
-
-  private static int castings(Book book, Piece piece, long asked) {
-    double demand = Math.max(0, asked - piece.onHand());
-    return (int) Math.ceil(demand / goodEach(book, piece) - TOLERANCE);
   }
 }

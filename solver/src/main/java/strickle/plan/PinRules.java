@@ -27,16 +27,16 @@ final class PinRules {
   private final List<PinnedLot> lots;
   private final List<Fault> faults = new ArrayList<>();
 
-  private PinRules(Book book, StudioTime time) {
+  private PinRules(Book book, StudioTime time, Needs needs) {
     this.book = book;
     this.time = time;
-    this.needs = Needs.of(book);
+    this.needs = needs;
     this.lots = PinnedLot.of(book);
   }
 
-  /** Every pin that cannot be kept in a plan from minute 0 of {@code time}. */
-  static List<Fault> faults(Book book, StudioTime time) {
-    PinRules rules = new PinRules(book, time);
+  /** Every pin that cannot be kept in a plan of what is needed from minute 0 of {@code time}. */
+  static List<Fault> faults(Book book, StudioTime time, Needs needs) {
+    PinRules rules = new PinRules(book, time, needs);
     rules.noMoreThanNeeded();
     rules.lots.forEach(rules::lot);
     rules.noTwoAtOnce();

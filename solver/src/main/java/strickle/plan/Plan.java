@@ -3,6 +3,7 @@ package strickle.plan;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A plan: who pours, takes out and finishes what, when, and what comes of it. What makes one valid
@@ -11,6 +12,8 @@ import java.util.Optional;
  * @param book which book it was made from
  * @param from the first moment that may be planned, to the minute
  * @param seed the number the search started from
+ * @param coverPercent in how many of a hundred cases the castings of a piece bring what is asked
+ *     for, 50 to 99.9; empty when they are counted as they turn out on average
  * @param lots what is mixed
  * @param tasks everything somebody has to do
  * @param waits what passes by itself; waits of no length may be left out
@@ -23,6 +26,7 @@ public record Plan(
     String book,
     OffsetDateTime from,
     long seed,
+    OptionalDouble coverPercent,
     List<Lot> lots,
     List<Task> tasks,
     List<Wait> waits,
@@ -34,8 +38,8 @@ public record Plan(
   /**
    * Takes its own copy of every list.
    *
-   * @throws strickle.book.Faulty when a part is missing or {@code from} is not of a year from 1970
-   *     to 2999
+   * @throws strickle.book.Faulty when a part is missing, {@code from} is not of a year from 1970 to
+   *     2999 or the cover not from 50 to 99.9
    */
   public Plan {
     Flaws flaws = new Flaws().time(".from", from);
@@ -47,10 +51,10 @@ public record Plan(
     ready = flaws.list(".ready", ready);
     orders = flaws.list(".orders", orders);
     history = flaws.optional(".history", history);
-    flaws.raise();
+    Cover.check(flaws, ".coverPercent", coverPercent).raise();
   }
 
-  /** A plan made before anything has happened. */
+  /** A plan made before anything has happened, its castings counted as on average. */
   public Plan(
       String book,
       OffsetDateTime from,
@@ -61,6 +65,17 @@ public record Plan(
       List<Ready> ready,
       List<OrderOutcome> orders,
       Totals totals) {
-    this(book, from, seed, lots, tasks, waits, ready, orders, totals, Optional.empty());
+    this(
+        book,
+        from,
+        seed,
+        OptionalDouble.empty(),
+        lots,
+        tasks,
+        waits,
+        ready,
+        orders,
+        totals,
+        Optional.empty());
   }
 }

@@ -2,6 +2,7 @@ package strickle.plan;
 
 import java.time.OffsetDateTime;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What is asked of the planner.
@@ -10,25 +11,33 @@ import java.util.Optional;
  * @param effort how long to search
  * @param seed where the search's chance begins: the same seed, book, start and number of schedules
  *     give the same plan
+ * @param coverPercent in how many of a hundred cases the castings of a piece have to bring what is
+ *     asked for, 50 to 99.9; empty for as many castings as do on average
  * @param present a plan to begin the search from, made for this book or one much like it
  */
-public record PlanRequest(OffsetDateTime from, Effort effort, long seed, Optional<Plan> present) {
+public record PlanRequest(
+    OffsetDateTime from,
+    Effort effort,
+    long seed,
+    OptionalDouble coverPercent,
+    Optional<Plan> present) {
 
   /**
    * Refuses a request without a start or an effort.
    *
-   * @throws strickle.book.Faulty when one is missing or the year is not from 1970 to 2999
+   * @throws strickle.book.Faulty when one is missing, the year is not from 1970 to 2999 or the
+   *     cover not from 50 to 99.9
    */
   public PlanRequest {
     Flaws flaws = new Flaws().time(".from", from);
     flaws.given(".effort", effort, "how long to search");
     flaws.given(".present", present, "a plan or none");
-    flaws.raise();
+    Cover.check(flaws, ".coverPercent", coverPercent).raise();
   }
 
-  /** A request that begins from no plan. */
+  /** A request for castings counted as on average that begins from no plan. */
   public PlanRequest(OffsetDateTime from, Effort effort, long seed) {
-    this(from, effort, seed, Optional.empty());
+    this(from, effort, seed, OptionalDouble.empty(), Optional.empty());
   }
 
   /**
@@ -37,6 +46,11 @@ public record PlanRequest(OffsetDateTime from, Effort effort, long seed, Optiona
    * not among what is compared: who wants the better of the two compares them.
    */
   public PlanRequest startingFrom(Plan plan) {
-    return new PlanRequest(from, effort, seed, Optional.of(plan));
+    return new PlanRequest(from, effort, seed, coverPercent, Optional.of(plan));
+  }
+
+  /** The same request for castings that cover the orders in so many of a hundred cases. */
+  public PlanRequest covering(OptionalDouble percent) {
+    return new PlanRequest(from, effort, seed, percent, present);
   }
 }

@@ -54,7 +54,8 @@ public final class Planning {
    * @throws Faulty with everything that makes the book impossible to plan, see {@link #faults}
    */
   public static Planning of(Book book, PlanRequest request, Consumer<Progress> listener) {
-    List<Fault> faults = faults(book, request.from());
+    Cover cover = Cover.of(request.coverPercent());
+    List<Fault> faults = faults(book, request.from(), cover);
     if (!faults.isEmpty()) {
       throw new Faulty(faults);
     }
@@ -76,18 +77,24 @@ public final class Planning {
   /**
    * Everything that makes a book impossible to plan from that moment on, each with its path, the
    * value found and what would make it possible: pieces that can never be made, and pins that
-   * cannot be kept.
+   * cannot be kept. Castings are counted as they turn out on average.
    */
   public static List<Fault> faults(Book book, OffsetDateTime from) {
+    return faults(book, from, Cover.AVERAGE);
+  }
+
+  /** The same with so much cover against castings that do not turn out. */
+  public static List<Fault> faults(Book book, OffsetDateTime from, Cover cover) {
     StudioTime time = time(book, from);
+    Needs needs = Needs.of(book, cover);
     List<Fault> faults = new ArrayList<>(Feasible.faults(book));
-    faults.addAll(tooMuch(book));
+    faults.addAll(tooMuch(book, needs));
     boolean canBeTried = faults.isEmpty();
     faults.addAll(Feasibility.masses(book));
     if (canBeTried) {
       faults.addAll(Feasibility.waits(book, time));
     }
-    faults.addAll(PinRules.faults(book, time));
+    faults.addAll(PinRules.faults(book, time, needs));
     if (faults.isEmpty()) {
       PinTrial trial = PinTrial.of(book, time, horizon(book, time));
       trial.withoutRoom().forEach(lot -> faults.add(PinRules.noRoom(lot)));
@@ -103,13 +110,14 @@ public final class Planning {
    */
   public Plan run() {
     int horizon = horizon(book, time);
+    Needs needs = Needs.of(book, Cover.of(request.coverPercent()));
     List<PinnedLot> pins = PinTrial.of(book, time, horizon).lots();
     for (int tried = 1; ; tried++) {
-      StudioShop compiled = Compiler.compile(book, time, horizon, pins);
+      StudioShop compiled = Compiler.compile(book, time, horizon, needs, pins);
       StudioShop studio = aims.isEmpty() ? compiled : Aims.on(compiled, aims);
       try {
         Schedule schedule = begin(studio).run();
-        Plan plan = Assembler.plan(studio, schedule, request.seed());
+        Plan plan = Assembler.plan(studio, schedule, request.seed(), request.coverPercent());
         return aims.isEmpty() ? Why.explained(book, plan) : plan;
       } catch (NoRoomException none) {
         if (tried == HORIZONS) {
@@ -157,14 +165,14 @@ public final class Planning {
     return (int) lastPin + Feasibility.longestWaitMinutes(book) + FIRST_HORIZON_MINUTES;
   }
 
-  private static List<Fault> tooMuch(Book book) {
+  private static List<Fault> tooMuch(Book book, Needs needs) {
     List<Fault> faults = new ArrayList<>();
     int people = book.people().size();
     if (people > Shop.MOST_WORKERS) {
       String right = "at most " + Shop.MOST_WORKERS + " to plan for";
       faults.add(new Fault("$.people", people + " people", right));
     }
-    long castings = Needs.of(book).castings();
+    long castings = needs.castings();
     if (castings > MOST_CASTINGS) {
       String right = "at most " + MOST_CASTINGS + " at a time; check quantities and goodPercent";
       faults.add(new Fault("$.orders", castings + " castings to plan", right));

@@ -6,9 +6,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import strickle.book.Book;
 import strickle.book.Line;
@@ -37,7 +37,7 @@ public final class Served {
     this.book = book;
     this.plan = plan;
     this.time = new StudioTime(plan.from().toInstant(), book.studio().timeZone());
-    this.needs = Needs.of(book);
+    this.needs = Needs.of(book, Cover.of(plan.coverPercent()));
     Map<String, OffsetDateTime> ready = new HashMap<>();
     plan.ready().forEach(one -> ready.put(one.run(), one.at()));
     for (Lot lot : plan.lots()) {
@@ -67,12 +67,14 @@ public final class Served {
         book.studio().name(),
         plan.from(),
         plan.seed(),
+        plan.coverPercent(),
         plan.lots(),
         plan.tasks(),
         plan.waits(),
         plan.ready(),
         outcomes,
-        totals(outcomes));
+        totals(outcomes),
+        Optional.empty());
   }
 
   /** What becomes of each order, in the order of the book; nothing is said of why. */
@@ -104,12 +106,8 @@ public final class Served {
 
   /** Ids of the runs that an order gets pieces of, in the order they are ready. */
   public List<String> runs(String orderId) {
-    Map<String, Long> wanted = new LinkedHashMap<>();
-    book.order(orderId)
-        .lines()
-        .forEach(line -> wanted.merge(line.piece(), (long) line.quantity(), Long::sum));
     Set<String> runs = new HashSet<>();
-    wanted.forEach((piece, quantity) -> runs.addAll(bringing(orderId, piece, quantity)));
+    book.order(orderId).lines().forEach(line -> runs.addAll(bringing(orderId, line.piece())));
     return byPiece.values().stream()
         .flatMap(List::stream)
         .sorted(Comparator.comparing((Bringing one) -> one.at().toInstant()))
@@ -118,15 +116,17 @@ public final class Served {
         .toList();
   }
 
-  private List<String> bringing(String orderId, String id, long quantity) {
+  private List<String> bringing(String orderId, String id) {
     Piece piece = book.piece(id);
     double from = askedBefore(orderId, id) - piece.onHand();
-    double to = from + quantity;
+    int needed = needs.of(orderId).getOrDefault(id, 0);
+    int castings = 0;
     double sum = 0;
     List<String> runs = new ArrayList<>();
     for (Bringing one : byPiece.getOrDefault(id, List.of())) {
-      boolean enough = sum >= to - TOLERANCE_PIECES;
-      sum += one.run().castings() * Needs.goodEach(book, piece);
+      boolean enough = castings >= needed;
+      castings += one.run().castings();
+      sum += one.run().castings() * Cover.goodEach(book, piece);
       if (!enough && sum > from + TOLERANCE_PIECES) {
         runs.add(one.run().id());
       }

@@ -49,6 +49,7 @@ public final class Why {
         plan.book(),
         plan.from(),
         plan.seed(),
+        plan.coverPercent(),
         plan.lots(),
         plan.tasks(),
         plan.waits(),

@@ -64,7 +64,7 @@ class CompilerTest {
 
   private static StudioShop compiled(Book book) {
     StudioTime time = new StudioTime(FROM.toInstant(), ZONE);
-    return Compiler.compile(book, time, DAYS * 24 * 60, PinnedLot.of(book));
+    return Compiler.compile(book, time, DAYS * 24 * 60, Needs.of(book), PinnedLot.of(book));
   }
 
   @Test

@@ -34,7 +34,7 @@ class LimitsTest {
             .pins(Studios.pin(1, Studios.MONDAY + "09:00"))
             .book();
     StudioTime time = new StudioTime(Studios.FROM.toInstant(), Studios.ZONE);
-    return Compiler.compile(book, time, 100_000, PinnedLot.of(book)).shop();
+    return Compiler.compile(book, time, 100_000, Needs.of(book), PinnedLot.of(book)).shop();
   }
 
   private static List<OptionalInt> limits(Shop shop, int kind) {

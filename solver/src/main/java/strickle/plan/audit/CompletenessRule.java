@@ -2,6 +2,7 @@ package strickle.plan.audit;
 
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import strickle.book.Line;
 import strickle.book.Piece;
@@ -30,14 +31,41 @@ final class CompletenessRule implements Rule {
                     course -> course.piece().id(),
                     Collectors.summingLong(course -> course.run().castings())));
     for (Piece piece : facts.book().pieces()) {
-      long needed = needed(facts, piece, owed.getOrDefault(piece.id(), 0L));
       long castings = planned.getOrDefault(piece.id(), 0L);
-      findings.unless(
-          castings == needed,
-          "piece " + piece.id(),
-          "is cast " + castings + " times; the orders need " + needed);
+      castings(facts, piece, owed.getOrDefault(piece.id(), 0L), castings, findings);
     }
     reasons(facts, findings);
+  }
+
+  private static void castings(
+      Facts facts, Piece piece, long owed, long castings, Findings findings) {
+    OptionalDouble cover = facts.plan().coverPercent();
+    if (cover.isPresent()) {
+      cover(facts, piece, owed, castings, findings);
+      return;
+    }
+    long needed = needed(facts, piece, owed);
+    findings.unless(
+        castings == needed,
+        "piece " + piece.id(),
+        "is cast " + castings + " times; the orders need " + needed);
+  }
+
+  /** With a cover: enough to be that sure, and no longer enough with one casting less. */
+  private static void cover(Facts facts, Piece piece, long owed, long castings, Findings findings) {
+    double percent = facts.plan().coverPercent().orElseThrow();
+    int cavities = facts.book().mould(piece.mould()).cavities();
+    long wanted = owed - piece.onHand();
+    String how = " for the orders to be covered in " + Say.number(percent) + " of 100 cases";
+    String where = "piece " + piece.id();
+    findings.unless(
+        Sure.covers(piece, cavities, castings, wanted, percent),
+        where,
+        "is cast " + castings + " times, too few" + how);
+    findings.unless(
+        castings == 0 || !Sure.covers(piece, cavities, castings - 1, wanted, percent),
+        where,
+        "is cast " + castings + " times, more than it takes" + how);
   }
 
   private static long needed(Facts facts, Piece piece, long owed) {

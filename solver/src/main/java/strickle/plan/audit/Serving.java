@@ -1,9 +1,12 @@
 package strickle.plan.audit;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -13,7 +16,8 @@ import strickle.book.Order;
 /**
  * Serves all orders in the order of due, larger weight, id: first from stock, then from runs as
  * they become ready. As orders come one after another, an order has all it needs as soon as what
- * has arrived covers its own lines and those of all orders before it.
+ * has arrived covers its own lines and those of all orders before it: on average or, when the plan
+ * was made with a cover, in so many of a hundred cases.
  */
 final class Serving {
 
@@ -24,8 +28,13 @@ final class Serving {
           .thenComparing(Order::weight, Comparator.reverseOrder())
           .thenComparing(Order::id);
 
-  /** So many good pieces, ready at a minute. */
-  private record Arrival(String piece, long ready, double goodPieces) {}
+  /** A run ready at a minute. */
+  private record Arrival(Course course, long ready) {
+
+    String piece() {
+      return course.piece().id();
+    }
+  }
 
   private final Facts facts;
   private final Map<String, List<Arrival>> arrivals;
@@ -47,8 +56,7 @@ final class Serving {
   }
 
   private static Stream<Arrival> arrival(Facts facts, Course course) {
-    return facts.ready(course).stream()
-        .mapToObj(ready -> new Arrival(course.piece().id(), ready, course.goodPieces()));
+    return facts.ready(course).stream().mapToObj(ready -> new Arrival(course, ready));
   }
 
   private Service serve(Order order) {
@@ -63,15 +71,45 @@ final class Serving {
   /** The minute from which this line and all asked for before it are there. */
   private OptionalLong covered(Line line) {
     long askedSoFar = asked.merge(line.piece(), (long) line.quantity(), Long::sum);
-    double missing = askedSoFar - facts.book().piece(line.piece()).onHand();
-    long ready = facts.from();
-    for (Arrival arrival : arrivals.getOrDefault(line.piece(), List.of())) {
-      if (missing <= TOLERANCE_PIECES) {
-        break;
-      }
-      missing -= arrival.goodPieces();
-      ready = Math.max(ready, arrival.ready());
+    long missing = askedSoFar - facts.book().piece(line.piece()).onHand();
+    if (missing <= 0) {
+      return OptionalLong.of(facts.from());
     }
-    return missing <= TOLERANCE_PIECES ? OptionalLong.of(ready) : OptionalLong.empty();
+    List<Arrival> runs = arrivals.getOrDefault(line.piece(), List.of());
+    OptionalDouble cover = facts.plan().coverPercent();
+    OptionalInt last =
+        cover.isPresent()
+            ? sure(runs, missing, cover.getAsDouble())
+            : average(runs, (double) missing);
+    return last.stream().mapToLong(at -> Math.max(facts.from(), runs.get(at).ready())).findFirst();
+  }
+
+  /** The first run with which so many good pieces are there on average. */
+  private static OptionalInt average(List<Arrival> runs, double pieces) {
+    double missing = pieces;
+    for (int at = 0; at < runs.size(); at++) {
+      missing -= runs.get(at).course().goodPieces();
+      if (missing <= TOLERANCE_PIECES) {
+        return OptionalInt.of(at);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  /** The first run with which they are there in so many of a hundred cases, found by halving. */
+  private static OptionalInt sure(List<Arrival> runs, long pieces, double percent) {
+    long[] castings = runs.stream().mapToLong(run -> run.course().run().castings()).toArray();
+    Arrays.parallelPrefix(castings, Long::sum);
+    int low = 0;
+    int high = runs.size();
+    while (low < high) {
+      int middle = (low + high) / 2;
+      Course one = runs.get(middle).course();
+      int cavities = one.mould().cavities();
+      boolean enough = Sure.covers(one.piece(), cavities, castings[middle], pieces, percent);
+      low = enough ? low : middle + 1;
+      high = enough ? middle : high;
+    }
+    return low < runs.size() ? OptionalInt.of(low) : OptionalInt.empty();
   }
 }

@@ -65,7 +65,7 @@ public final class Promising {
             .sum();
     long usual = Math.clamp(PLACINGS / Math.max(1, castings), FEWEST, MOST);
     Effort effort = Effort.ofSchedules(request.schedules().orElse(usual));
-    return new PlanRequest(present.from(), effort, request.seed());
+    return new PlanRequest(present.from(), effort, request.seed()).covering(present.coverPercent());
   }
 
   private Promise promise() {

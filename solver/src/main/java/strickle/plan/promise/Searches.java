@@ -121,7 +121,8 @@ final class Searches {
   private Optional<Plan> plan(Book book, Plan start, List<Aim> aims, int parts) {
     long schedules = Math.max(1, request.effort().schedules().orElseThrow() / parts);
     PlanRequest part =
-        new PlanRequest(request.from(), Effort.ofSchedules(schedules), request.seed());
+        new PlanRequest(request.from(), Effort.ofSchedules(schedules), request.seed())
+            .covering(request.coverPercent());
     try {
       return Optional.of(Planning.aiming(book, part.startingFrom(start), aims));
     } catch (Faulty noHours) {

@@ -9,6 +9,7 @@ import strickle.book.Fault;
 import strickle.book.Faulty;
 import strickle.book.Nearest;
 import strickle.book.Piece;
+import strickle.plan.Cover;
 import strickle.plan.Plan;
 import strickle.plan.Planning;
 
@@ -73,7 +74,7 @@ final class Sense {
   /** What keeps the book with the new order from being planned; too many castings are its own. */
   private static List<Fault> whole(Book book, Plan plan, PromiseRequest request) {
     Book with = new Addition(book, request).due(plan.from());
-    return Planning.faults(with, plan.from()).stream()
+    return Planning.faults(with, plan.from(), Cover.of(plan.coverPercent())).stream()
         .map(one -> one.path().equals(ORDERS) ? one.under(".quantity, as it would be ") : one)
         .toList();
   }

@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import strickle.book.Book;
 import strickle.book.Person;
 import strickle.cure.RoomPace;
+import strickle.plan.Cover;
 import strickle.shop.Calendar;
 
 /**
@@ -23,6 +24,7 @@ final class Floor {
   private static final Calendar NEVER = Calendar.of(new int[0], new int[0]);
 
   private final Book book;
+  private final Cover cover;
   private final Moments moments;
   private final RoomPace room;
   private final Map<String, Calendar> hours;
@@ -38,6 +40,7 @@ final class Floor {
 
   private Floor(
       Book book,
+      Cover cover,
       Moments moments,
       RoomPace room,
       Map<String, Calendar> hours,
@@ -45,6 +48,7 @@ final class Floor {
       Map<Thing, Integer> more,
       List<Course> courses) {
     this.book = book;
+    this.cover = cover;
     this.moments = moments;
     this.room = room;
     this.hours = hours;
@@ -54,13 +58,19 @@ final class Floor {
   }
 
   /** The floor of a plan; {@code hours} are everybody's, by id. */
-  static Floor of(Book book, Moments moments, Map<String, Calendar> hours, List<Course> courses) {
+  static Floor of(
+      Book book, Cover cover, Moments moments, Map<String, Calendar> hours, List<Course> courses) {
     RoomPace room = RoomPace.of(book.studio().climate(), book.studio().timeZone());
-    return new Floor(book, moments, room, hours, Set.of(), Map.of(), courses);
+    return new Floor(book, cover, moments, room, hours, Set.of(), Map.of(), courses);
   }
 
   Book book() {
     return book;
+  }
+
+  /** How many castings the orders of the plan are counted to need. */
+  Cover cover() {
+    return cover;
   }
 
   Moments moments() {
@@ -162,21 +172,21 @@ final class Floor {
 
   /** The floor with these runs and no others. */
   Floor with(List<Course> others) {
-    return new Floor(book, moments, room, hours, helpers, more, others);
+    return new Floor(book, cover, moments, room, hours, helpers, more, others);
   }
 
   /** The floor with more of a thing. */
   Floor withMore(Thing thing, int units) {
     Map<Thing, Integer> grown = new HashMap<>(more);
     grown.merge(thing, units, Integer::sum);
-    return new Floor(book, moments, room, hours, helpers, grown, courses);
+    return new Floor(book, cover, moments, room, hours, helpers, grown, courses);
   }
 
   /** The floor with other hours for one person. */
   Floor withHours(String person, Calendar calendar) {
     Map<String, Calendar> changed = new LinkedHashMap<>(hours);
     changed.put(person, calendar);
-    return new Floor(book, moments, room, changed, helpers, more, courses);
+    return new Floor(book, cover, moments, room, changed, helpers, more, courses);
   }
 
   /** The floor with somebody more, who may do anything, in such hours. */
@@ -184,11 +194,11 @@ final class Floor {
     Set<String> grown = new LinkedHashSet<>(helpers);
     grown.add(name);
     Floor open = withHours(name, calendar);
-    return new Floor(book, moments, room, open.hours, grown, more, courses);
+    return new Floor(book, cover, moments, room, open.hours, grown, more, courses);
   }
 
   /** The floor in another room. */
   Floor withRoom(RoomPace otherRoom) {
-    return new Floor(book, moments, otherRoom, hours, helpers, more, courses);
+    return new Floor(book, cover, moments, otherRoom, hours, helpers, more, courses);
   }
 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import strickle.book.Book;
 import strickle.book.Piece;
+import strickle.plan.Cover;
 import strickle.plan.Plan;
 import strickle.shop.Calendar;
 
@@ -49,7 +50,9 @@ public final class Gaps {
    */
   public static Gaps of(Book book, Plan plan, Map<String, Calendar> hours) {
     Moments moments = new Moments(plan.from(), book.studio().timeZone());
-    return new Gaps(Floor.of(book, moments, hours, Courses.of(book, plan, moments)));
+    return new Gaps(
+        Floor.of(
+            book, Cover.of(plan.coverPercent()), moments, hours, Courses.of(book, plan, moments)));
   }
 
   /** The same studio with nothing to do. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import strickle.book.Book;
 import strickle.book.Order;
+import strickle.plan.Cover;
 import strickle.plan.Plan;
 import strickle.shop.Calendar;
 
@@ -22,7 +23,8 @@ public final class Reasons {
    */
   public Reasons(Book book, Plan plan, Map<String, Calendar> hours) {
     Moments moments = new Moments(plan.from(), book.studio().timeZone());
-    floor = Floor.of(book, moments, hours, Courses.of(book, plan, moments));
+    Cover cover = Cover.of(plan.coverPercent());
+    floor = Floor.of(book, cover, moments, hours, Courses.of(book, plan, moments));
     serving = Serving.of(floor);
   }
 

@@ -12,11 +12,13 @@ import java.util.Set;
 import strickle.book.Book;
 import strickle.book.Order;
 import strickle.book.Piece;
+import strickle.plan.Cover;
 import strickle.plan.Needs;
 
 /**
  * Which run's pieces go to which order: orders by due, larger weight, id; first from stock, then
- * from runs in the order they become ready, fractions carried.
+ * from runs in the order they become ready. An order waits for as many castings as the plan's cover
+ * asks for; whose pieces they are goes by what they bring on average, fractions carried.
  */
 final class Serving {
 
@@ -34,6 +36,7 @@ final class Serving {
   record Service(Order order, int ready, Optional<Course> last, List<Order> elders, int first) {}
 
   private final Book book;
+  private final Cover cover;
   private final Map<String, List<Course>> supplies = new HashMap<>();
   private final Map<String, Service> services = new HashMap<>();
   private final Map<String, Set<String>> servedBy = new HashMap<>();
@@ -42,6 +45,7 @@ final class Serving {
 
   private Serving(Floor floor) {
     book = floor.book();
+    cover = floor.cover();
     floor.courses().stream()
         .sorted(Comparator.comparingInt(Course::ready))
         .forEach(
@@ -106,13 +110,14 @@ final class Serving {
   /** The run that brings the last of the pieces asked for from one count to another. */
   private Course bring(Order order, Piece piece, long from, long to) {
     double low = from - piece.onHand();
-    double high = to - piece.onHand();
+    int missing = cover.castings(book, piece, to);
     Course last = null;
     double sum = 0;
     for (Course course : supplies.getOrDefault(piece.id(), List.of())) {
-      if (high <= sum + TOLERANCE_PIECES) {
+      if (missing <= 0) {
         break;
       }
+      missing -= course.chain().castings();
       sum += good(course);
       if (sum > low + TOLERANCE_PIECES) {
         servedBy.computeIfAbsent(course.run(), run -> new LinkedHashSet<>()).add(order.id());
@@ -124,13 +129,13 @@ final class Serving {
 
   /** The minute at which stock and runs have brought so many of a piece. */
   private int covered(Piece piece, long wanted) {
-    double missing = wanted - piece.onHand();
+    int missing = cover.castings(book, piece, wanted);
     int ready = 0;
     for (Course course : supplies.getOrDefault(piece.id(), List.of())) {
-      if (missing <= TOLERANCE_PIECES) {
+      if (missing <= 0) {
         break;
       }
-      missing -= good(course);
+      missing -= course.chain().castings();
       ready = Math.max(ready, course.ready());
     }
     return ready;

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import java.util.Random;
@@ -48,6 +49,7 @@ final class Mangle {
       case Optional<?> o -> random.nextBoolean() ? Optional.empty() : o.map(this::spoil);
       case OptionalInt o -> OptionalInt.of(number().intValue());
       case OptionalLong o -> random.nextBoolean() ? o : OptionalLong.of(number().longValue());
+      case OptionalDouble o -> OptionalDouble.of(random.nextInt(120));
       case Integer n -> number().intValue();
       case Long n -> number().longValue() * number().longValue();
       case Double n -> number().doubleValue() * (random.nextBoolean() ? 0.37 : 1e300);

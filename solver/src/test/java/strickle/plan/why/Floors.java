@@ -12,6 +12,7 @@ import strickle.book.Book;
 import strickle.book.Faulty;
 import strickle.book.Person;
 import strickle.book.Window;
+import strickle.plan.Cover;
 import strickle.plan.Effort;
 import strickle.plan.Plan;
 import strickle.plan.PlanRequest;
@@ -30,7 +31,8 @@ final class Floors {
     Moments moments = new Moments(plan.from(), book.studio().timeZone());
     Map<String, Calendar> hours = new HashMap<>();
     book.people().forEach(person -> hours.put(person.id(), hours(person, moments)));
-    return Floor.of(book, moments, hours, Courses.of(book, plan, moments));
+    return Floor.of(
+        book, Cover.of(plan.coverPercent()), moments, hours, Courses.of(book, plan, moments));
   }
 
   /** A plan of a book after few schedules; nothing when it cannot be planned. */

@@ -9,6 +9,7 @@ import strickle.book.Book;
 import strickle.book.BookWith;
 import strickle.book.Order;
 import strickle.book.SampleBook;
+import strickle.plan.Cover;
 
 /** The sentences for what rarely holds a run; the others are seen whole in WhyTest. */
 class HoldWordsTest {
@@ -23,7 +24,7 @@ class HoldWordsTest {
       new Moments(
           MomentsTest.at("2027-04-05T00:00").atZone(book.studio().timeZone()).toOffsetDateTime(),
           book.studio().timeZone());
-  private final Floor floor = Floor.of(book, moments, Map.of(), List.of());
+  private final Floor floor = Floor.of(book, Cover.AVERAGE, moments, Map.of(), List.of());
   private final Names names = new Names(floor, Serving.of(floor), order);
   private final Course course = Runs.course("L1-1", List.of(task(9, 31), task(40, 8), task(41, 8)));
   private final Course other = Runs.course("L2-1", List.of());
@@ -99,7 +100,7 @@ class HoldWordsTest {
             SampleBook.ana(),
             SampleBook.person("ben", List.of()),
             SampleBook.person("cleo", List.of()));
-    Floor crowded = Floor.of(three, moments, Map.of(), List.of());
+    Floor crowded = Floor.of(three, Cover.AVERAGE, moments, Map.of(), List.of());
     Names people = new Names(crowded, Serving.of(crowded), order);
     List<Errand> errands =
         List.of(errand("ana", 660), errand("ben", MONDAY_TEN), errand("cleo", 700));

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import strickle.book.Book;
 import strickle.book.Climate;
 import strickle.book.SampleBook;
+import strickle.plan.Cover;
 import strickle.shop.Calendar;
 
 class ReliefTest {
@@ -28,7 +29,7 @@ class ReliefTest {
         new Moments(
             MomentsTest.at("2027-04-05T00:00").atZone(book.studio().timeZone()).toOffsetDateTime(),
             book.studio().timeZone());
-    return Floor.of(book, moments, Map.of("ana", HOURS), List.of(courses));
+    return Floor.of(book, Cover.AVERAGE, moments, Map.of("ana", HOURS), List.of(courses));
   }
 
   @Test
