@@ -92,9 +92,18 @@ final class OutFile {
 
   private boolean is(Path other) {
     try {
-      return Files.exists(file) && Files.isSameFile(file, other);
+      return file.equals(other.toAbsolutePath())
+          || (Files.exists(file) && Files.isSameFile(file, other));
     } catch (IOException unknown) {
       return false;
+    }
+  }
+
+  /** Makes sure that two options do not name the same file. */
+  void mustNotBe(OutFile other) {
+    if (is(other.file)) {
+      String found = "the file of " + other.option;
+      throw new Faulty(List.of(new Fault(option, found, "another file")));
     }
   }
 

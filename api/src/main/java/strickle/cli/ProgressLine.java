@@ -26,6 +26,11 @@ final class ProgressLine {
     }
   }
 
+  /** Tells something else. */
+  synchronized void tell(String text) {
+    write(text);
+  }
+
   /** Leaves the line empty, for what comes next. */
   synchronized void clear() {
     if (width > 0) {

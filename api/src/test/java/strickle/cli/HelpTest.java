@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HelpTest {
 
   @ParameterizedTest
-  @ValueSource(strings = {"plan", "promise", "price", "check", "demo"})
+  @ValueSource(strings = {"plan", "promise", "what-if", "price", "check", "demo"})
   void everyCommandShowsExamplesOfItself(String command) {
     String help = Shell.run(command, "--help").done().out();
     List<String> examples =
@@ -26,13 +26,24 @@ class HelpTest {
   @Test
   void theProgramNamesAllItsCommandsAndExitCodes() {
     String help = Shell.run("--help").done().out();
-    for (String word : List.of("plan", "promise", "price", "check", "demo", "Examples:", "Exit codes:")) {
+    for (String word :
+        List.of(
+            "plan", "promise", "what-if", "price", "check", "demo", "Examples:", "Exit codes:")) {
       assertTrue(help.contains(word), word + " in " + help);
     }
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"--help", "plan --help", "promise --help", "price --help", "check --help", "demo --help"})
+  @ValueSource(
+      strings = {
+        "--help",
+        "plan --help",
+        "promise --help",
+        "what-if --help",
+        "price --help",
+        "check --help",
+        "demo --help"
+      })
   void helpFitsATerminalOfNinetyColumns(String words) {
     Shell.run((Object[]) words.split(" "))
         .done()

@@ -72,7 +72,7 @@ class ReadmeTest {
 
   @Test
   void everyCommandOfTheProgramIsShown() {
-    for (String command : List.of("plan", "promise", "price", "check", "demo")) {
+    for (String command : List.of("plan", "promise", "what-if", "price", "check", "demo")) {
       assertTrue(readme.contains("\n./strickle " + command + " "), command);
     }
   }
@@ -112,6 +112,9 @@ class ReadmeTest {
       words.removeIf("20000"::equals);
       words.remove("--schedules");
       words.addAll(List.of("--schedules", "20"));
+    }
+    if (words.get(0).equals("what-if")) {
+      words.addAll(List.of("--schedules", "200"));
     }
     Shell.run(words.toArray()).done();
   }
