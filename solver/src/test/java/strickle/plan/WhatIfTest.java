@@ -195,6 +195,24 @@ class WhatIfTest {
   }
 
   @Test
+  void whatIsTriedCoversTheOrdersAsThePresentPlanDoes() {
+    Book book = LateBooks.tile(LateBooks.oneTray(), "goodPercent", 80.0);
+    PlanRequest request =
+        new PlanRequest(FROM, Effort.ofSchedules(60), 0).covering(OptionalDouble.of(95));
+    Plan sure = Planning.of(book, request, progress -> {}).run();
+    Answer answer = answer(book, sure, List.of(ChangeText.read("form:tray+1")));
+    Plan better = answer.tried().get(0).plan();
+    assertEquals(OptionalDouble.of(95), better.coverPercent());
+    assertEquals(castings(sure), castings(better));
+    assertTrue(castings(sure) > castings(Planned.of(book)));
+    assertTrue(answer.tried().get(0).helps(answer.alone().totals()));
+  }
+
+  private static int castings(Plan plan) {
+    return plan.lots().stream().flatMap(lot -> lot.runs().stream()).mapToInt(Run::castings).sum();
+  }
+
+  @Test
   void severalTogetherAreOneChange() {
     Change both = Together.of(ChangeText.read("form:tray+1"), ChangeText.read("helper:2027-04-05"));
     Book book = LateBooks.oneTray();

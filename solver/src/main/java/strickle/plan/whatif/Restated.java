@@ -54,6 +54,7 @@ final class Restated {
         plan.book(),
         plan.from(),
         plan.seed(),
+        plan.coverPercent(),
         plan.lots(),
         plan.tasks(),
         waits,

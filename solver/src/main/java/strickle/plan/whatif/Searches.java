@@ -1,7 +1,6 @@
 package strickle.plan.whatif;
 
 import java.time.Duration;
-import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
@@ -25,7 +24,7 @@ final class Searches {
 
   private static final int AT_A_TIME = 2;
 
-  private final OffsetDateTime from;
+  private final Plan present;
   private final Effort all;
   private final long seed;
   private final IntConsumer listener;
@@ -36,11 +35,12 @@ final class Searches {
   /**
    * Makes ready to search.
    *
+   * @param present where plans begin, and how sure they have to be, is as in this one
    * @param all the effort that shares are taken of
    * @param listener told how many searches are over
    */
-  Searches(OffsetDateTime from, Effort all, long seed, IntConsumer listener) {
-    this.from = from;
+  Searches(Plan present, Effort all, long seed, IntConsumer listener) {
+    this.present = present;
     this.all = all;
     this.seed = seed;
     this.listener = listener;
@@ -92,7 +92,10 @@ final class Searches {
   }
 
   private Plan plan(Search search, Effort effort) {
-    PlanRequest request = new PlanRequest(from, effort, seed).startingFrom(search.begin());
+    PlanRequest request =
+        new PlanRequest(present.from(), effort, seed)
+            .covering(present.coverPercent())
+            .startingFrom(search.begin());
     Planning planning = Planning.of(search.book(), request, progress -> {});
     begin(planning);
     Plan plan = planning.run();

@@ -77,7 +77,7 @@ public final class WhatIf {
       IntConsumer listener) {
     Say.must(faults(book, present, changes));
     Effort all = effort.orElseGet(() -> usual(present, changes.size() + 1));
-    return new WhatIf(book, present, changes, new Searches(present.from(), all, seed, listener));
+    return new WhatIf(book, present, changes, new Searches(present, all, seed, listener));
   }
 
   private static List<Fault> faults(Book book, Plan present, List<Change> changes) {
