@@ -27,7 +27,7 @@ public final class Promising {
 
   private static final Comparator<Offer> CHEAPEST =
       Comparator.<Offer, BigDecimal>comparing(offer -> offer.plan().totals().weightedLateHours())
-          .thenComparing(offer -> offer.later().size())
+          .thenComparingInt(offer -> offer.later().size())
           .thenComparing(EARLIEST);
 
   private final Addition addition;

@@ -20,7 +20,7 @@ public record Tried(Change change, String words, Cost cost, Book book, Plan plan
   /** What helps more comes first: less lateness, then less handwork, then an earlier last piece. */
   public static final Comparator<Totals> BY_HELP =
       Comparator.comparing(Totals::weightedLateHours)
-          .thenComparing(Totals::attendedMinutes)
+          .thenComparingLong(Totals::attendedMinutes)
           .thenComparing(totals -> totals.lastReady().toInstant());
 
   /** Refuses a missing part. */
