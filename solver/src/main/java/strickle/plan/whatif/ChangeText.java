@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
@@ -33,7 +34,6 @@ public final class ChangeText {
 
   private static final String DATE = "([0-9]{4}-[0-9]{2}-[0-9]{2})";
   private static final String HOURS = "([0-9:]+-[0-9:]+)";
-  private static final String COUNT = "[+]([0-9]{1,9})";
   private static final String NUMBER = "(-?[0-9]{1,8}(?:[.][0-9]{1,6})?)";
 
   private static final Map<String, Kind> KINDS = kinds();
@@ -42,51 +42,50 @@ public final class ChangeText {
 
   private static Map<String, Kind> kinds() {
     Map<String, Kind> kinds = new LinkedHashMap<>();
-    kinds.put(
-        "form",
-        new Kind(
-            "form:ID+1",
-            List.of(
-                Way.of("(.+)" + COUNT, got -> new MoreForms(got.group(1), count(got.group(2)))))));
-    kinds.put(
-        "hours",
-        new Kind(
-            "hours:ID:2027-04-10T09:00-12:00",
-            List.of(
-                Way.of(
-                    "(.+):" + DATE + "T" + HOURS,
-                    got ->
-                        new MoreHours(
-                            got.group(1), date(got.group(2)), Window.parse(got.group(3)))))));
-    kinds.put(
-        "helper",
-        new Kind(
-            "helper:2027-04-10 or helper:2027-04-10T09:00-12:00",
-            List.of(
-                Way.of(DATE, got -> new Helper(date(got.group(1)), Optional.empty())),
-                Way.of(
-                    DATE + "T" + HOURS,
-                    got ->
-                        new Helper(date(got.group(1)), Optional.of(Window.parse(got.group(2))))))));
-    kinds.put(
-        "room",
-        new Kind(
-            "room:+2, by so many degrees, or room:20, to so many",
-            List.of(
-                Way.of("[+]" + NUMBER, got -> new WarmerRoom(number(got.group(1)))),
-                Way.of(NUMBER, got -> new RoomAtLeast(number(got.group(1)))))));
-    kinds.put(
-        "batch",
-        new Kind(
-            "batch:12000, in grams",
-            List.of(Way.of(NUMBER, got -> new BatchLimit(number(got.group(1)))))));
-    kinds.put(
-        "places",
-        new Kind(
-            "places:ID+4",
-            List.of(
-                Way.of("(.+)" + COUNT, got -> new MorePlaces(got.group(1), count(got.group(2)))))));
+    kinds.put("form", units("form:ID+1", MoreForms::new));
+    kinds.put("hours", hours());
+    kinds.put("helper", helper());
+    kinds.put("room", room());
+    kinds.put("batch", batch());
+    kinds.put("places", units("places:ID+4", MorePlaces::new));
     return Collections.unmodifiableMap(kinds);
+  }
+
+  private static Kind units(String example, BiFunction<String, Integer, Change> change) {
+    Way way =
+        Way.of(
+            "(.+)[+]([0-9]{1,9})",
+            got -> change.apply(got.group(1), Integer.valueOf(got.group(2))));
+    return new Kind(example, List.of(way));
+  }
+
+  private static Kind hours() {
+    Way way =
+        Way.of(
+            "(.+):" + DATE + "T" + HOURS,
+            got -> new MoreHours(got.group(1), date(got.group(2)), Window.parse(got.group(3))));
+    return new Kind("hours:ID:2027-04-10T09:00-12:00", List.of(way));
+  }
+
+  private static Kind helper() {
+    Way allDay = Way.of(DATE, got -> new Helper(date(got.group(1)), Optional.empty()));
+    Way window =
+        Way.of(
+            DATE + "T" + HOURS,
+            got -> new Helper(date(got.group(1)), Optional.of(Window.parse(got.group(2)))));
+    String example = "helper:2027-04-10 or helper:2027-04-10T09:00-12:00";
+    return new Kind(example, List.of(allDay, window));
+  }
+
+  private static Kind room() {
+    Way by = Way.of("[+]" + NUMBER, got -> new WarmerRoom(number(got.group(1))));
+    Way to = Way.of(NUMBER, got -> new RoomAtLeast(number(got.group(1))));
+    return new Kind("room:+2, by so many degrees, or room:20, to so many", List.of(by, to));
+  }
+
+  private static Kind batch() {
+    Way way = Way.of(NUMBER, got -> new BatchLimit(number(got.group(1))));
+    return new Kind("batch:12000, in grams", List.of(way));
   }
 
   /**
@@ -133,10 +132,6 @@ public final class ChangeText {
         .orElse(
             "one of form:ID+1, hours:ID:2027-04-10T09:00-12:00, helper:2027-04-10, room:+2,"
                 + " room:20, batch:12000, places:ID+4");
-  }
-
-  private static int count(String digits) {
-    return Integer.parseInt(digits);
   }
 
   private static double number(String text) {

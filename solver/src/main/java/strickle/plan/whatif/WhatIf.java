@@ -28,10 +28,10 @@ import strickle.plan.whatif.Searches.Search;
 public final class WhatIf {
 
   /** Castings x schedules that take about a second on one processor. */
-  private static final long SECOND = 700_000;
+  private static final long SECOND = 600_000;
 
   private static final long FEWEST = 500;
-  private static final long MOST = 16_000;
+  private static final long MOST = 12_000;
 
   /** The first round gets two of four parts of the effort, each other one. */
   private static final int PARTS = 4;
