@@ -28,18 +28,16 @@ final class Decoder {
   private final Lots lots;
   private final Settled settled;
   private final Objective objective;
+  private final Waiting waiting;
+  private final Tethers tethers;
 
   private final int[] runOfJob;
   private final int[] jobOfRun;
   private final int[] asked;
   private final int[] askedOfRun;
   private final int[] nextSegment;
-  private final int[] waitsFor;
-  private final int[] earliest;
-  private final int[] freedJobs;
   private final Clock[] clocks;
   private int[] order = {};
-  private int freed;
   private int lastEnd;
   private int failedSettled;
   private boolean complete;
@@ -55,14 +53,13 @@ final class Decoder {
     this.settled = new Settled(tables);
     this.claims = new Claims(tables, settled.claimsOfJobs());
     this.objective = new Objective(tables);
+    this.waiting = new Waiting(tables);
+    this.tethers = new Tethers(tables, timetable, group, placer, lots);
     this.runOfJob = new int[tables.jobs];
     this.jobOfRun = new int[tables.jobs];
     this.asked = new int[tables.jobs];
     this.askedOfRun = new int[tables.jobs];
     this.nextSegment = new int[tables.jobs];
-    this.waitsFor = new int[tables.kinds];
-    this.earliest = new int[tables.kinds];
-    this.freedJobs = new int[tables.jobs];
     this.clocks = tables.shop.clocks().toArray(Clock[]::new);
   }
 
@@ -84,9 +81,9 @@ final class Decoder {
     return runOfJob[job];
   }
 
-  /** How many schedules have been generated so far. */
+  /** How many schedules have been generated so far; what was placed again counts as well. */
   long decoded() {
-    return decoded;
+    return decoded + tethers.schedulesAgain();
   }
 
   /**
@@ -109,7 +106,13 @@ final class Decoder {
         placeFreed();
       }
     }
+    complete = complete && tethers.finish(runOfJob, jobOfRun);
     return complete;
+  }
+
+  /** How far the order decoded last is from being a schedule, as far as that is known. */
+  long missing() {
+    return tethers.missing();
   }
 
   /** Weighted started late units of the schedule generated last. */
@@ -137,12 +140,11 @@ final class Decoder {
     slots.clear();
     Arrays.fill(runOfJob, UNPLACED);
     Arrays.fill(asked, 0);
-    System.arraycopy(tables.links.waitsFor, 0, waitsFor, 0, waitsFor.length);
-    Arrays.fill(earliest, 0);
-    freed = 0;
+    waiting.clear();
     lastEnd = 0;
-    complete = true;
+    complete = !tables.distances.contradictory;
     failedSettled = -1;
+    tethers.clear();
     settled.take(slots);
   }
 
@@ -167,20 +169,25 @@ final class Decoder {
   }
 
   private void visit(int at, int job, int segment) {
+    if (tables.distances.tethers(tables.jobKind[job])) {
+      complete = tethers.place(tables.jobKind[job]);
+      lastEnd = Math.max(lastEnd, tethers.lastEnd());
+      return;
+    }
     asked[job] |= 1 << segment;
     int run = runOfJob[job];
     if (run != UNPLACED) {
       askedOfRun[run] |= 1 << segment;
       advance(run);
-    } else if (segment == 0 && waitsFor[tables.jobKind[job]] == 0) {
+    } else if (segment == 0 && !waiting.waits(tables.jobKind[job])) {
       formLot(at, job);
     }
   }
 
   /** Places the jobs that the list asked for earlier, while they still had to wait for others. */
   private void placeFreed() {
-    while (freed > 0 && complete) {
-      lots.begin(freedJobs[--freed]);
+    while (waiting.freed() && complete) {
+      lots.begin(waiting.next());
       placeLot();
     }
   }
@@ -202,7 +209,7 @@ final class Decoder {
 
   /** Places the lot, smaller by a job at a time if it is too large for the hours there are. */
   private void placeLot() {
-    int from = earliest[timetable.runKind[lots.firstRun()]];
+    int from = waiting.earliest(timetable.runKind[lots.firstRun()]);
     group.ofLot(lots.firstRun(), lots.minutes, from);
     while (!placer.place(group, limit())) {
       if (lots.count == 1) {
@@ -289,19 +296,6 @@ final class Decoder {
     }
     int last = timetable.runSlot[run] + tables.size[kind] - 1;
     timetable.done(run, timetable.end[last] + tables.tail[kind]);
-    LinkTables links = tables.links;
-    for (int link = links.first[kind]; link < links.first[kind + 1]; link++) {
-      free(links.after[link], timetable.end[last] + links.minutes[link]);
-    }
-  }
-
-  /** One of the kinds that {@code kind} waits for has ended. */
-  private void free(int kind, int from) {
-    earliest[kind] = Math.max(earliest[kind], from);
-    waitsFor[kind]--;
-    int job = tables.jobFirst[kind];
-    if (waitsFor[kind] == 0 && (asked[job] & 1) != 0) {
-      freedJobs[freed++] = job;
-    }
+    waiting.ended(kind, timetable.end[last], asked);
   }
 }

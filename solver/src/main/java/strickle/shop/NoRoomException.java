@@ -1,6 +1,9 @@
 package strickle.shop;
 
-/** Thrown when not even an empty shop has room for everything within its horizon. */
+/**
+ * Thrown when there is no room for everything within a shop's horizon, or, where links go back,
+ * when they contradict each other or no order was found that keeps them.
+ */
 public final class NoRoomException extends RuntimeException {
 
   private static final long serialVersionUID = 1L;

@@ -72,19 +72,25 @@ public final class Scheduler {
    * Searches until the budget is used up or {@link #stop} is called.
    *
    * @return the best schedule found
-   * @throws NoRoomException when there is no room for everything within the horizon
+   * @throws NoRoomException when no order was found that has room for everything
    */
   public Schedule run() {
-    List<CompletableFuture<Schedule>> others =
+    List<CompletableFuture<Optional<Schedule>>> others =
         searches.stream().skip(1).map(other -> CompletableFuture.supplyAsync(other::run)).toList();
-    Schedule best = searches.get(0).run();
-    for (CompletableFuture<Schedule> other : others) {
-      Schedule found = other.join();
-      long schedules = best.schedules() + found.schedules();
-      Schedule better = found.value().compareTo(best.value()) < 0 ? found : best;
-      best = new Schedule(better.value(), better.lots(), better.met(), schedules);
+    Optional<Schedule> best = searches.get(0).run();
+    for (CompletableFuture<Optional<Schedule>> other : others) {
+      best = better(best, other.join());
     }
-    return best;
+    return best.orElseThrow(searches.get(0)::noRoom);
+  }
+
+  private static Optional<Schedule> better(Optional<Schedule> one, Optional<Schedule> other) {
+    if (one.isEmpty() || other.isEmpty()) {
+      return one.or(() -> other);
+    }
+    long schedules = one.get().schedules() + other.get().schedules();
+    Schedule best = other.get().value().compareTo(one.get().value()) < 0 ? other.get() : one.get();
+    return Optional.of(new Schedule(best.value(), best.lots(), best.met(), schedules));
   }
 
   /** Ends the search soon; what has been found so far is kept. */

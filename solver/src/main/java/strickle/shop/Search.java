@@ -14,6 +14,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.IntStream;
 
@@ -64,22 +65,27 @@ final class Search {
   /**
    * Searches until the budget is used up or {@link #stop} is called.
    *
-   * @return the best schedule found
-   * @throws NoRoomException when no order has room for everything within the horizon
+   * @return the best schedule found; nothing when no order has room for everything
    */
-  Schedule run() {
+  Optional<Schedule> run() {
     Decoder decoder = trials.decoder();
     Present.tryAgain(tables, trials, present);
     new Starts(tables, decoder.claims()).orders().forEach(this::begin);
-    if (!trials.found()) {
-      throw new NoRoomException(decoder.failedSettled());
-    }
-    if (decoder.claims().jobClaims > 1 && !trials.spent()) {
+    boolean guided = tables.distances.tethered > 0 && !tables.distances.contradictory;
+    if (decoder.claims().jobClaims > 1 && !trials.spent() && (trials.found() || guided)) {
       searchFrom(trials.bestOrder().clone());
+    }
+    if (!trials.found()) {
+      return Optional.empty();
     }
     long schedules = trials.schedules();
     decoder.decode(trials.bestOrder());
-    return Reader.read(tables, decoder, trials.best(), schedules);
+    return Optional.of(Reader.read(tables, decoder, trials.best(), schedules));
+  }
+
+  /** Why {@link #run} has found nothing. */
+  NoRoomException noRoom() {
+    return new NoRoomException(trials.decoder().failedSettled());
   }
 
   private void begin(int[] order) {

@@ -19,7 +19,11 @@ final class ShopCheck {
     shop.kinds().forEach(check::kind);
     check.sharing();
     shop.links().forEach(check::link);
-    check.noCircle();
+    if (shop.links().stream().anyMatch(Link::goesBack)) {
+      shop.links().forEach(check::tethered);
+    } else {
+      check.noCircle();
+    }
     shop.dues().forEach(check::due);
     shop.fixed().forEach(check::fixed);
     check.fixedJobs();
@@ -80,6 +84,18 @@ final class ShopCheck {
           one.jobs() == 1 && isAlone(shop, one),
           one.name(),
           "one job that never shares, to be linked");
+    }
+  }
+
+  /** What is tethered must take the same minutes whenever it is done. */
+  private void tethered(Link link) {
+    for (int kind : new int[] {link.before(), link.after()}) {
+      Kind one = shop.kinds().get(kind);
+      boolean same =
+          one.chain().size() == 1
+              && one.chain().get(0).workers().isEmpty()
+              && shop.families().get(one.family()).sharedMinutes() == 0;
+      must(same, one.name(), "one activity, without workers and shared minutes, to be tethered");
     }
   }
 

@@ -128,7 +128,9 @@ final class Starts {
   }
 
   private long remaining(int kind, long[] known) {
-    if (known[kind] < 0) {
+    if (known[kind] < 0 && tables.distances.tethers(kind)) {
+      known[kind] = remainingTethered(kind);
+    } else if (known[kind] < 0) {
       long after = 0;
       LinkTables links = tables.links;
       for (int link = links.first[kind]; link < links.first[kind + 1]; link++) {
@@ -137,6 +139,13 @@ final class Starts {
       known[kind] = ownMinutes(kind) + after;
     }
     return known[kind];
+  }
+
+  private long remainingTethered(int kind) {
+    return IntStream.range(0, tables.kinds)
+        .mapToLong(other -> tables.distances.least[kind][other] + ownMinutes(other))
+        .max()
+        .orElse(0);
   }
 
   private long ownMinutes(int kind) {

@@ -45,6 +45,7 @@ final class Tables {
 
   final HoldTables holds;
   final LinkTables links;
+  final Distances distances;
   final DueTables dues;
 
   Tables(Shop shop) {
@@ -83,6 +84,7 @@ final class Tables {
     }
     holds = new HoldTables(this);
     links = new LinkTables(shop);
+    distances = new Distances(this);
     dues = new DueTables(shop);
   }
 

@@ -16,7 +16,7 @@ public final class TrialScore implements EasyScoreCalculator<Priority, BendableS
     Trials trials = priority.trials();
     if (!trials.tryOrder(priority.getSequence().getClaims())) {
       long worst = -Long.MAX_VALUE / 2;
-      return BendableScore.of(NO_HARD_LEVELS, new long[] {worst, worst, worst});
+      return BendableScore.of(NO_HARD_LEVELS, new long[] {worst, -trials.missing(), worst});
     }
     return BendableScore.of(
         NO_HARD_LEVELS, new long[] {-trials.late(), -trials.attended(), -trials.flowSearched()});

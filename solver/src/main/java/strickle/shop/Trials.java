@@ -22,6 +22,7 @@ final class Trials {
   private final Critical critical;
   private final long most;
   private final boolean minded;
+  private final boolean guided;
   private final Consumer<Report> listener;
   private final long began = System.nanoTime();
   private final int[] order;
@@ -36,6 +37,7 @@ final class Trials {
   private long late;
   private long attended;
   private long flow;
+  private long leastMissing = Long.MAX_VALUE;
   private Value best = new Value(Long.MAX_VALUE, Long.MAX_VALUE, Long.MAX_VALUE);
 
   /**
@@ -50,6 +52,7 @@ final class Trials {
     this.neighbours = new Neighbours(tables, decoder.claims());
     this.critical = new Critical(tables, decoder.claims(), decoder.timetable().start.length);
     this.most = most;
+    this.guided = tables.distances.tethered > 0;
     this.minded = !tables.shop.workers().isEmpty();
     this.listener = listener;
     this.order = new int[decoder.claims().count()];
@@ -81,6 +84,8 @@ final class Trials {
     System.arraycopy(claims, 0, last, 0, claims.length);
     if (lastFits) {
       judge();
+    } else {
+      nearer();
     }
     return lastFits;
   }
@@ -130,7 +135,7 @@ final class Trials {
 
   /** Whether no more schedule may be generated. */
   boolean spent() {
-    return schedules() >= most || (stopped && found());
+    return schedules() >= most || (stopped && (found() || guided));
   }
 
   /** What to do when an order is to be tried and no more schedule may be generated. */
@@ -160,6 +165,11 @@ final class Trials {
   /** Lateness of the order tried last. */
   long late() {
     return late;
+  }
+
+  /** How far the order tried last is from being a schedule, if it has no room for everything. */
+  long missing() {
+    return spent() ? Long.MAX_VALUE / 2 : decoder.missing();
   }
 
   /** Attended minutes of the order tried last. */
@@ -194,6 +204,14 @@ final class Trials {
       best = new Value(late, attended, flow);
       System.arraycopy(last, 0, bestOrder, 0, last.length);
       listener.accept(new Report(System.nanoTime() - began, schedules(), best));
+    }
+  }
+
+  /** While no order has had room for everything, the one that came nearest is the best. */
+  private void nearer() {
+    if (!found() && decoder.missing() < leastMissing) {
+      leastMissing = decoder.missing();
+      System.arraycopy(last, 0, bestOrder, 0, last.length);
     }
   }
 

@@ -61,6 +61,7 @@ public final class Bench {
     List<String> rest = words.stream().skip(1).toList();
     return switch (command) {
       case "rcpsp", "jobshop" -> published(command, rest);
+      case "rcpspmax" -> lagged(rest);
       case "tardiness" -> tardiness(rest);
       case "weeks" -> weeks(rest);
       default -> throw new Faulty(List.of(new Fault("command", command, Help.COMMANDS)));
@@ -82,6 +83,17 @@ public final class Bench {
             ? new Projects(Folder.files(folder, Projects.ENDING, names), best)
             : new JobShops(Folder.files(folder, JobShops.ENDING, names), best);
     return measure(benchmark, limits, runner);
+  }
+
+  private int lagged(List<String> words) {
+    Arguments given = new Arguments(words, Set.of("--schedules", "--only", "--seed", "--threads"));
+    String folder = given.place("DIR");
+    String names = given.text("--only").orElse("*");
+    List<Long> limits = limits(given);
+    Runner runner = runner(given);
+    given.done();
+    return measure(
+        new LaggedProjects(Folder.files(folder, LaggedProjects.ENDING, names)), limits, runner);
   }
 
   private int tardiness(List<String> words) {

@@ -28,6 +28,10 @@ class BenchTest {
   @BeforeEach
   void problemsAndTheirBestKnown() throws IOException {
     Files.createDirectory(folder.resolve("deep"));
+    Files.createDirectory(folder.resolve("optimum"));
+    Files.writeString(folder.resolve("LAGS.SCH"), Tiny.LAGS);
+    Files.writeString(folder.resolve("none.sch"), Tiny.LAGS_WITHOUT_SCHEDULE);
+    optima("6..8", "unsat");
     Files.writeString(folder.resolve("tiny.sm"), Tiny.PROJECT);
     Files.writeString(folder.resolve("tiny.txt"), Tiny.ONE_MACHINE);
     Files.writeString(folder.resolve("tiny.best"), " 2\n 0\n");
@@ -35,6 +39,11 @@ class BenchTest {
     Files.writeString(folder.resolve("deep").resolve("two.jss"), Tiny.JOB_SHOP);
     Files.writeString(
         folder.resolve("best.csv"), "instance,cpm_lb,lb,ub\ntiny.sm,6,8,8\none,1,7,7\ntwo,1,1,5\n");
+  }
+
+  private void optima(String lags, String none) throws IOException {
+    Path table = folder.resolve("optimum").resolve("optimum.csv");
+    Files.writeString(table, "problem,optimum\nlags.sch," + lags + "\nnone.sch," + none + "\n");
   }
 
   private int run(String... words) {
@@ -112,6 +121,38 @@ class BenchTest {
   }
 
   @Test
+  void laggedProjectsAreMeasuredAndThoseWithoutAScheduleCounted() {
+    assertEquals(0, run("rcpspmax", file(""), "--schedules", "50"));
+    // 9 is 28.571 % over 7 and 12.5 % over 8, which stands in the table as if it could be reached.
+    assertEquals(
+        """
+        schedules=50 instances=2 avgOverCpm=28.571 avgOverBest=12.500 atBest=0 solved=1/1 \
+        proved=0 infeasible=1 claimed=0
+        """,
+        printed());
+  }
+
+  @Test
+  void aLaggedProjectThatIsNotSolvedIsNotMeasured() throws IOException {
+    optima("9", "10");
+    assertEquals(0, run("rcpspmax", file(""), "--schedules", "50"));
+    assertEquals(
+        """
+        schedules=50 instances=2 avgOverCpm=28.571 avgOverBest=0.000 atBest=1 solved=1/2 \
+        proved=2 infeasible=0 claimed=0
+        """,
+        printed());
+  }
+
+  @Test
+  void aScheduleWhereThereIsNoneIsAnError() throws IOException {
+    optima("unsat", "unsat");
+    assertEquals(1, run("rcpspmax", file(""), "--schedules", "50"));
+    String error = "bench: LAGS.SCH: found 9, where it is proved that there is no schedule\n";
+    assertEquals(error, err.toString(UTF_8));
+  }
+
+  @Test
   void tardinessIsMeasuredWhereTheBestIsAboveZero() {
     run("tardiness", file("tiny.txt"), "--best-known", file("tiny.best"), "--schedules", "50");
     // 3 found, as worked out by hand, and 2 stands in the file.
@@ -160,6 +201,9 @@ class BenchTest {
         "rcpsp {} --schedules 9 --best-known --seed 5",
         "rcpsp {} {} --best-known {}/best.csv --schedules 9",
         "rcpsp {} --best-known {}/best.csv --schedules 9 --schedules 10",
+        "rcpspmax {}/deep --schedules 9",
+        "rcpspmax {} --schedules 9 --best-known {}/best.csv",
+        "rcpspmax {} --only *.sm --schedules 9",
         "tardiness {}/tiny.txt --best-known {}/tiny.best --schedules 9 --only *",
         "tardiness {}/tiny.txt --best-known {}/best.csv --schedules 9",
         "weeks --castings 2001 --seconds 1",

@@ -20,11 +20,13 @@ interface Benchmark {
   String summary(List<Result> results);
 
   /**
-   * The mean deviation from some value, in percent of it; problems whose value is 0 are left out.
+   * The mean deviation from some value, in percent of it; problems whose value is 0 are left out,
+   * and those without a schedule.
    */
   static String average(List<Result> results, ToLongFunction<Result> value) {
     double mean =
         results.stream()
+            .filter(Result::solved)
             .filter(result -> value.applyAsLong(result) > 0)
             .mapToDouble(result -> result.percentOver(value.applyAsLong(result)))
             .average()

@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.PathMatcher;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
 import java.util.regex.PatternSyntaxException;
 import java.util.stream.Stream;
@@ -20,7 +21,8 @@ final class Folder {
   private Folder() {}
 
   /**
-   * The files whose names have an ending and match a pattern, in the order of their paths.
+   * The files whose names have an ending, in small letters or large, and match a pattern, in the
+   * order of their paths.
    *
    * @param pattern as of {@link java.nio.file.FileSystem#getPathMatcher}, without "glob:"
    * @throws Faulty when there is no such folder or no such file
@@ -30,7 +32,7 @@ final class Folder {
     try (Stream<Path> all = Files.walk(path(folder))) {
       List<Path> files =
           all.filter(Files::isRegularFile)
-              .filter(file -> file.toString().endsWith(ending))
+              .filter(file -> file.toString().toLowerCase(Locale.ROOT).endsWith(ending))
               .filter(file -> matcher.matches(file.getFileName()))
               .sorted()
               .toList();

@@ -4,7 +4,7 @@ package strickle.bench;
 final class Help {
 
   /** What the first word may be. */
-  static final String COMMANDS = "rcpsp, jobshop, tardiness, weeks or --help";
+  static final String COMMANDS = "rcpsp, rcpspmax, jobshop, tardiness, weeks or --help";
 
   /** What each command takes and tells. */
   static final String TEXT =
@@ -19,6 +19,16 @@ final class Help {
             avgOverCpm    mean deviation from the critical path, in percent
             avgOverBest   mean deviation from ub, in percent
             atBest        how many are as good as ub
+      solver/bench rcpspmax DIR --schedules N[,N...] [--only GLOB]
+          Projects with least and most lags in .sch files in DIR and the folders in it. In
+          each folder, optimum/optimum.csv says of every problem what is proved: a number,
+          two with ".." between them, or unsat. 1000 schedules are plenty for 20 activities.
+          A line for each N:
+            avgOverCpm, avgOverBest, atBest
+                          as above, of those solved; of two numbers, the larger is best
+            solved        how many that have a schedule got one, of how many
+            proved        how many of these are proved to a single number
+            infeasible    how many have no schedule; claimed, how many of them got one
       solver/bench jobshop DIR --best-known CSV --schedules N[,N...] [--only GLOB]
           Job shops in .jss files in DIR and the folders in it. The table has columns
           instance (a file's name without .jss), lb and ub. A line for each problem, and

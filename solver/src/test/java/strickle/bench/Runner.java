@@ -8,7 +8,7 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.function.Consumer;
 import strickle.shop.Budget;
-import strickle.shop.Schedule;
+import strickle.shop.NoRoomException;
 import strickle.shop.Scheduler;
 
 /** Schedules problems side by side, each on one thread and from the same seed. */
@@ -58,7 +58,15 @@ final class Runner {
   private Result search(Instance instance, long schedules) {
     long began = System.nanoTime();
     Budget budget = Budget.ofSchedules(schedules);
-    Schedule best = new Scheduler(instance.shop(), budget, seed, report -> {}).run();
-    return new Result(instance, best.value().late(), (System.nanoTime() - began) / NANOS);
+    long found = found(new Scheduler(instance.shop(), budget, seed, report -> {}));
+    return new Result(instance, found, (System.nanoTime() - began) / NANOS);
+  }
+
+  private static long found(Scheduler scheduler) {
+    try {
+      return scheduler.run().value().late();
+    } catch (NoRoomException none) {
+      return Result.NONE;
+    }
   }
 }

@@ -82,5 +82,30 @@ final class Tiny {
            1     1     1     1     1     1     9     9     9
       """;
 
+  /**
+   * Made up, in the format of projects with lags. By hand: 1 runs for 5 and takes one of three
+   * units, 2 starts 1 to 3 after it and takes the other two for 2, and 3 takes all three for 4, 2
+   * after the start of 2 or later: it begins when 1 has ended, at 5, and all ends at 9, where the
+   * longest path has only 1 + 2 + 4. If 2 took all three units too, it could not start in time.
+   */
+  static final String LAGS =
+      """
+      3\t2\t0\t0
+      0\t1\t1\t1\t[0]
+      1\t1\t2\t2\t4\t[1]\t[5]
+      2\t1\t2\t1\t3\t[-3]\t[2]
+      3\t1\t1\t4\t[4]
+      4\t1\t0
+      0\t1\t0\t0\t0
+      1\t1\t5\t1\t0
+      2\t1\t2\t2\t0
+      3\t1\t4\t3\t1
+      4\t1\t0\t0\t0
+      3\t1
+      """;
+
+  /** {@link #LAGS}, but 2 takes all three units. */
+  static final String LAGS_WITHOUT_SCHEDULE = LAGS.replace("2\t1\t2\t2\t0", "2\t1\t2\t3\t0");
+
   private Tiny() {}
 }

@@ -80,6 +80,26 @@ public final class Published {
    * @param capacities units of each resource
    */
   public static Shop project(int[] minutes, int[][] uses, int[][] links, int[] capacities) {
+    int[] all = IntStream.range(0, minutes.length).toArray();
+    int[][] lags =
+        Arrays.stream(links)
+            .map(link -> new int[] {link[0], link[1], minutes[link[0]]})
+            .toArray(int[][]::new);
+    return lagged(minutes, uses, lags, capacities, all);
+  }
+
+  /**
+   * A project with lags; its lateness is when the last of some activities ends.
+   *
+   * @param minutes minutes of each activity
+   * @param uses for each activity its units of each resource
+   * @param lags an activity, another, and how much later than the first the other starts at least;
+   *     less than 0: how much earlier at most
+   * @param capacities units of each resource
+   * @param lasts the activities whose end counts
+   */
+  public static Shop lagged(
+      int[] minutes, int[][] uses, int[][] lags, int[] capacities, int[] lasts) {
     List<Kind> kinds = new ArrayList<>();
     for (int i = 0; i < minutes.length; i++) {
       int[] used = uses[i];
@@ -92,8 +112,10 @@ public final class Published {
     }
     List<Resource> resources =
         Arrays.stream(capacities).mapToObj(units -> new Resource("resource", units)).toList();
-    List<Link> all = Arrays.stream(links).map(link -> new Link(link[0], link[1], 0)).toList();
-    return shop(resources, kinds, all, List.of(wholeDueAt(0, kinds)), 1);
+    List<Link> links =
+        Arrays.stream(lags).map(lag -> new Link(lag[0], lag[1], lag[2] - minutes[lag[0]])).toList();
+    List<Due.Need> needs = Arrays.stream(lasts).mapToObj(last -> new Due.Need(last, 1)).toList();
+    return shop(resources, kinds, links, List.of(new Due("all", 0, 1, needs)), 1);
   }
 
   private static Shop oneMachine(int[] minutes, int[] weights, int[] dues, int lateUnit) {

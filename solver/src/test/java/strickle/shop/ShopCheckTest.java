@@ -53,6 +53,14 @@ class ShopCheckTest {
         refused("round in a circle", two().link(0, 1, 0).link(1, 0, 0)),
         refused("round in a circle", two().link(1, 1, 0)),
         refused("round in a circle", circleOfThree()),
+        refused("to be tethered", two().kind(1, minute(), minute()).link(0, 1, -1).link(1, 2, 0)),
+        refused("to be tethered", two().kind(1, minute().by(0)).link(2, 1, -1)),
+        refused(
+            "to be tethered",
+            two()
+                .family(new Family("shared", 1, 0, List.of(0L), Integer.MAX_VALUE))
+                .kind(1, 1, List.of(1L), 0, minute())
+                .link(2, 0, -1)),
         refused("kinds of the shop", two().due(0, 1, new Due.Need(2, 1))),
         refused("needs of 1 to 1", two().due(0, 1, new Due.Need(0, 2))),
         refused("needs of 1 to 1", two().due(0, 1, new Due.Need(0, 0))),
@@ -107,6 +115,12 @@ class ShopCheckTest {
     ShopDraft diamond = two().kind(1, minute()).kind(1, minute());
     diamond.link(3, 1, 0).link(3, 2, 0).link(1, 0, 0).link(2, 0, 0).link(3, 0, 0);
     assertDoesNotThrow(() -> Scheduler.first(diamond.shop()));
+  }
+
+  @Test
+  void linksMayGoRoundInACircleWhenOneGoesBack() {
+    Shop circle = circleOfThree().link(3, 0, -1).shop();
+    assertDoesNotThrow(() -> Scheduler.first(circle));
   }
 
   @Test
