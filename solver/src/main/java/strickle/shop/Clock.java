@@ -71,7 +71,7 @@ public final class Clock {
   }
 
   /** The least whole minutes {@code hours} of this clock can ever take. */
-  int atLeast(double hours) {
+  public int atLeast(double hours) {
     double minutes = Math.ceil((hours - SLACK_HOURS) * MINUTES / fastest);
     return (int) Math.max(0, Math.min(LATEST, minutes));
   }

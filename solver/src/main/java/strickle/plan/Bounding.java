@@ -1,0 +1,103 @@
+package strickle.plan;
+
+import java.math.BigDecimal;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import strickle.book.Book;
+import strickle.book.Faulty;
+import strickle.book.Order;
+import strickle.book.Piece;
+import strickle.plan.Bounds.OrderBound;
+import strickle.plan.bound.ShopBound;
+import strickle.shop.Due;
+
+/**
+ * Works out what no plan of a book can beat. Pins are not looked at; they cost, or cost nothing.
+ */
+public final class Bounding {
+
+  private final Book book;
+  private final StudioTime time;
+  private final Cover cover;
+  private final StudioShop studio;
+  private final ShopBound bound;
+
+  private Bounding(Book book, OffsetDateTime from, Cover cover) {
+    this.book = book;
+    this.cover = cover;
+    this.time = new StudioTime(from.toInstant(), book.studio().timeZone());
+    int horizon = Planning.horizon(book, time);
+    this.studio = Compiler.compile(book, time, horizon, Needs.of(book, cover), List.of());
+    this.bound = new ShopBound(studio.shop());
+  }
+
+  /**
+   * The bounds of a book.
+   *
+   * @param book one that {@link Planning#faults} finds nothing in
+   * @param from the first moment that may be planned
+   */
+  public static Bounds of(Book book, OffsetDateTime from, Cover cover) {
+    return new Bounding(book, from, cover).bounds();
+  }
+
+  /**
+   * When an order is ready in a plan of nothing else, all that is on hand its own.
+   *
+   * @param request from where on, and how long and from where to search
+   * @throws Faulty when there are no hours for it
+   */
+  public static OffsetDateTime alone(Book book, PlanRequest request, String order) {
+    OffsetDateTime from = request.from();
+    Book only = only(book, book.order(order));
+    Aim soon = new Aim(order, from, 1);
+    return Planning.aiming(only, request, List.of(soon)).orders().get(0).ready();
+  }
+
+  private Bounds bounds() {
+    List<OrderBound> orders = new ArrayList<>();
+    for (Order order : book.orders()) {
+      Map<String, Integer> alone = Needs.of(only(book, order), cover).of(order.id());
+      Due served = studio.shop().dues().get(studio.orders().indexOf(order));
+      orders.add(new OrderBound(order.id(), ready(needs(alone)), ready(served.needs())));
+    }
+    BigDecimal late =
+        BigDecimal.valueOf(bound.late()).divide(BigDecimal.valueOf(studio.weightScale()));
+    return new Bounds(time.at(0), orders, plain(late), bound.attended());
+  }
+
+  private OffsetDateTime ready(List<Due.Need> needs) {
+    return time.at(bound.ready(needs));
+  }
+
+  private List<Due.Need> needs(Map<String, Integer> castings) {
+    List<String> pieces = studio.pieces().stream().map(Piece::id).toList();
+    return castings.entrySet().stream()
+        .map(need -> new Due.Need(pieces.indexOf(need.getKey()), need.getValue()))
+        .toList();
+  }
+
+  private static BigDecimal plain(BigDecimal hours) {
+    BigDecimal stripped = hours.stripTrailingZeros();
+    return stripped.scale() < 0 ? stripped.setScale(0) : stripped;
+  }
+
+  /** The book with one order and no pin. */
+  private static Book only(Book book, Order order) {
+    return new Book(
+        book.studio(),
+        book.people(),
+        book.stations(),
+        book.forms(),
+        book.moulds(),
+        book.materials(),
+        book.mixes(),
+        book.pieces(),
+        List.of(order),
+        book.channels(),
+        book.fairs(),
+        List.of());
+  }
+}
