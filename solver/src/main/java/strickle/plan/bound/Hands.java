@@ -19,6 +19,7 @@ final class Hands {
   private final long people;
   private final int from;
   private final List<Stage> stages;
+  private final boolean pours;
 
   /** A stage of a kind that is in it. */
   record Stage(int kind, int index, Activity activity) {}
@@ -29,6 +30,7 @@ final class Hands {
     this.people = people;
     this.from = from;
     this.stages = List.copyOf(stages);
+    this.pours = stages.stream().anyMatch(stage -> stage.index() == 0);
   }
 
   /** Everything worth a look: for those who alone may do something, every minute work begins. */
@@ -150,7 +152,7 @@ final class Hands {
       minutes += sizes.runs(stage.kind(), count) * activity.fixedMinutes();
       poured[stage.kind()] = stage.index() == 0 ? count : poured[stage.kind()];
     }
-    for (int family = 0; family < shop.families().size(); family++) {
+    for (int family = 0; pours && family < shop.families().size(); family++) {
       minutes += sizes.lots(family, poured) * shop.families().get(family).sharedMinutes();
     }
     return minutes;

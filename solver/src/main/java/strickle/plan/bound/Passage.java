@@ -50,6 +50,39 @@ final class Passage {
     return new Spans(ends);
   }
 
+  /**
+   * The first minute at which a task can end.
+   *
+   * @param ends when the wait before it can begin; the first of them counts
+   */
+  Spans firstEnd(Activity activity, int minutes, Spans ends, int limit) {
+    if (ends.list().isEmpty()) {
+      return ends;
+    }
+    Wait wait = activity.before();
+    int from = shop.clocks().get(wait.clock()).end(ends.list().get(0).from(), wait.hours());
+    int first = Integer.MAX_VALUE;
+    for (int worker : activity.workers()) {
+      Calendar hours = shop.workers().get(worker);
+      first = Math.min(first, firstEnd(hours, activity.pauses(), minutes, from));
+    }
+    return first <= limit ? Spans.of(first, first) : Spans.of(1, 0);
+  }
+
+  private static int firstEnd(Calendar hours, boolean pauses, int minutes, int from) {
+    if (pauses) {
+      int worked = hours.worked(from) + minutes;
+      return worked <= hours.workingMinutes() ? hours.endOf(worked) : Integer.MAX_VALUE;
+    }
+    for (int window = firstOpen(hours, from); window < hours.windows(); window++) {
+      int end = Math.max(from, hours.opens(window)) + minutes;
+      if (end <= hours.closes(window)) {
+        return end;
+      }
+    }
+    return Integer.MAX_VALUE;
+  }
+
   private static void ends(
       Calendar hours, boolean pauses, int minutes, Span starts, List<Span> ends) {
     int window = firstOpen(hours, starts.from());

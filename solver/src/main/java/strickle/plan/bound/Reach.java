@@ -23,11 +23,21 @@ final class Reach {
   private final Shop shop;
   private final Passage passage;
   private final Sizes sizes;
+  private final int[] lastLimited;
 
   Reach(Shop shop, Sizes sizes) {
     this.shop = shop;
     this.passage = new Passage(shop);
     this.sizes = sizes;
+    this.lastLimited = shop.kinds().stream().mapToInt(Reach::lastLimited).toArray();
+  }
+
+  /** The last stage with a most-wait before it; 0 when there is none. */
+  private static int lastLimited(Kind kind) {
+    return IntStream.range(1, kind.chain().size())
+        .filter(stage -> kind.chain().get(stage).before().atMostMinutes().isPresent())
+        .max()
+        .orElse(0);
   }
 
   /**
@@ -83,10 +93,7 @@ final class Reach {
   }
 
   private int least(int kind, int most, Sized minute) {
-    boolean limited =
-        shop.kinds().get(kind).chain().stream()
-            .anyMatch(activity -> activity.before().atMostMinutes().isPresent());
-    int largest = limited ? Math.min(most, sizes.run(kind)) : 1;
+    int largest = lastLimited[kind] > 0 ? Math.min(most, sizes.run(kind)) : 1;
     return IntStream.rangeClosed(1, Math.max(1, largest))
         .map(minute::of)
         .min()
@@ -107,7 +114,10 @@ final class Reach {
     Kind what = shop.kinds().get(kind);
     int shared = shop.families().get(what.family()).sharedMinutes();
     Activity pour = what.chain().get(0);
-    return passage.ends(pour, shared + minutes(pour, size), Spans.of(from, limit));
+    int minutes = shared + minutes(pour, size);
+    return lastLimited[kind] == 0
+        ? passage.firstEnd(pour, minutes, Spans.of(from, from), limit)
+        : passage.ends(pour, minutes, Spans.of(from, limit));
   }
 
   private OptionalInt poured(int kind, int size, int from, int limit, int stage) {
@@ -129,13 +139,21 @@ final class Reach {
     return end.isPresent() ? OptionalInt.of(end.getAsInt() - 1) : end;
   }
 
-  /** From the ends of one stage to those of a later one. */
+  /**
+   * From the ends of one stage to those of a later one. After the last most-wait only the first end
+   * matters, as nothing is gained by waiting.
+   */
   private Spans walk(int kind, int size, Spans ends, int stage, int last, int limit) {
     Spans at = ends;
     for (int next = stage + 1; next <= last; next++) {
       Activity activity = shop.kinds().get(kind).chain().get(next);
-      Spans starts = passage.starts(activity.before(), waitFrom(kind, at, next), limit);
-      at = passage.ends(activity, minutes(activity, size), starts);
+      Spans from = waitFrom(kind, at, next);
+      int minutes = minutes(activity, size);
+      if (next > lastLimited[kind]) {
+        at = passage.firstEnd(activity, minutes, from, limit);
+      } else {
+        at = passage.ends(activity, minutes, passage.starts(activity.before(), from, limit));
+      }
     }
     return at;
   }

@@ -1,6 +1,7 @@
 package strickle.plan.bound;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import strickle.shop.Calendar;
@@ -13,7 +14,12 @@ import strickle.shop.Shop;
 final class Sizes {
 
   /** So much of each kind is taken of something of which a lot can take no more than the limit. */
-  private record Measure(long limit, long[] each) {}
+  private record Measure(long limit, long[] each) {
+
+    boolean isOfAny() {
+      return Arrays.stream(each).anyMatch(amount -> amount > 0);
+    }
+  }
 
   private final Shop shop;
   private final List<List<Measure>> measures = new ArrayList<>();
@@ -40,10 +46,21 @@ final class Sizes {
   /** The fewest lots of a family that so many castings of each kind can be poured from. */
   long lots(int family, int[] castings) {
     long least = 0;
-    for (Measure measure : measures.get(family)) {
-      least = Math.max(least, Bins.least(measure.each(), castings, measure.limit()));
+    if (isOf(family, castings)) {
+      for (Measure measure : measures.get(family)) {
+        least = Math.max(least, Bins.least(measure.each(), castings, measure.limit()));
+      }
     }
     return least;
+  }
+
+  private boolean isOf(int family, int[] castings) {
+    for (int kind = 0; kind < castings.length; kind++) {
+      if (castings[kind] > 0 && shop.kinds().get(kind).family() == family) {
+        return true;
+      }
+    }
+    return false;
   }
 
   /** What limits a lot: the family's own limits, the longest window, and what is held while set. */
@@ -61,7 +78,7 @@ final class Sizes {
       int capacity = shop.resources().get(i).capacity();
       found.add(measure(family, capacity, kind -> held(kind, resource)));
     }
-    return found;
+    return found.stream().filter(Measure::isOfAny).toList();
   }
 
   @FunctionalInterface
