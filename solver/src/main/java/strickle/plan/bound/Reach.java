@@ -1,5 +1,7 @@
 package strickle.plan.bound;
 
+import java.util.HashMap;
+import java.util.Map;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import strickle.shop.Activity;
@@ -24,6 +26,12 @@ final class Reach {
   private final Passage passage;
   private final Sizes sizes;
   private final int[] lastLimited;
+
+  /** What was asked before; the same is asked again and again. */
+  private final Map<Asking, Integer> ended = new HashMap<>();
+
+  private record Asking(int kind, int most, int from, int stage) {}
+
 
   Reach(Shop shop, Sizes sizes) {
     this.shop = shop;
@@ -53,7 +61,14 @@ final class Reach {
 
   /** The minute at which a stage of a casting can be over. */
   int ended(int kind, int most, int from, int stage) {
-    return least(kind, most, size -> look(from, limit -> poured(kind, size, from, limit, stage)));
+    Asking asking = new Asking(kind, Math.min(most, sizes.run(kind)), from, stage);
+    Integer known = ended.get(asking);
+    if (known == null) {
+      known =
+          least(kind, most, size -> look(from, limit -> poured(kind, size, from, limit, stage)));
+      ended.put(asking, known);
+    }
+    return known;
   }
 
   /** The minute at which a stage of a casting can begin at the earliest. */
