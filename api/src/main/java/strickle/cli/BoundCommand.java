@@ -80,10 +80,12 @@ final class BoundCommand implements Runnable {
   private static void mustGoWith(Plan plan, boolean from, boolean cover) {
     List<Fault> faults = new ArrayList<>();
     if (from) {
-      faults.add(new Fault("--from", "a beginning beside --plan", "one of them: the plan has its own"));
+      faults.add(
+          new Fault("--from", "a beginning beside --plan", "one of them: the plan has its own"));
     }
     if (cover) {
-      faults.add(new Fault("--cover", "a cover beside --plan", "one of them: the plan has its own"));
+      faults.add(
+          new Fault("--cover", "a cover beside --plan", "one of them: the plan has its own"));
     }
     if (plan.history().isPresent()) {
       String found = "a plan that says what has happened since, for which no bound is known";
@@ -111,8 +113,6 @@ final class BoundCommand implements Runnable {
       Book book, OffsetDateTime begin, OptionalDouble percent) {
     PlanRequest request =
         new PlanRequest(begin, Effort.ofSchedules(SCHEDULES), 0).covering(percent);
-    return book.orders().stream()
-        .map(order -> Bounding.alone(book, request, order.id()))
-        .toList();
+    return book.orders().stream().map(order -> Bounding.alone(book, request, order.id())).toList();
   }
 }

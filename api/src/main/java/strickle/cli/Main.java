@@ -33,6 +33,7 @@ import picocli.CommandLine.Spec;
       "  strickle plan studio.json            your own week, from today on",
       "  strickle promise --help              when a new order can be ready",
       "  strickle what-if --help              what another form or another hour would bring",
+      "  strickle bound studio.json           what no plan can beat",
       "  strickle price studio.json           what each piece costs and what to ask",
       "  strickle check studio.json           whether the book can be read and planned",
       "  strickle plan --help                 all about one command",
@@ -92,6 +93,7 @@ public final class Main implements Runnable {
             .addSubcommand(new PlanCommand(here))
             .addSubcommand(new PromiseCommand(here))
             .addSubcommand(new WhatIfCommand(here))
+            .addSubcommand(new BoundCommand(here))
             .addSubcommand(new PriceCommand(here))
             .addSubcommand(new CheckCommand(here))
             .addSubcommand(new DemoCommand(here));
@@ -108,7 +110,7 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    String right = "Missing command: plan, promise, what-if, price, check or demo";
+    String right = "Missing command: plan, promise, what-if, bound, price, check or demo";
     throw new ParameterException(spec.commandLine(), right);
   }
 }

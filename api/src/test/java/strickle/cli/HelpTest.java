@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HelpTest {
 
   @ParameterizedTest
-  @ValueSource(strings = {"plan", "promise", "what-if", "price", "check", "demo"})
+  @ValueSource(strings = {"plan", "promise", "bound", "what-if", "price", "check", "demo"})
   void everyCommandShowsExamplesOfItself(String command) {
     String help = Shell.run(command, "--help").done().out();
     List<String> examples =
@@ -28,7 +28,15 @@ class HelpTest {
     String help = Shell.run("--help").done().out();
     for (String word :
         List.of(
-            "plan", "promise", "what-if", "price", "check", "demo", "Examples:", "Exit codes:")) {
+            "plan",
+            "promise",
+            "bound",
+            "what-if",
+            "price",
+            "check",
+            "demo",
+            "Examples:",
+            "Exit codes:")) {
       assertTrue(help.contains(word), word + " in " + help);
     }
   }

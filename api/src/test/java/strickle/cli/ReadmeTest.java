@@ -72,7 +72,8 @@ class ReadmeTest {
 
   @Test
   void everyCommandOfTheProgramIsShown() {
-    for (String command : List.of("plan", "promise", "what-if", "price", "check", "demo")) {
+    for (String command :
+        List.of("plan", "promise", "bound", "what-if", "price", "check", "demo")) {
       assertTrue(readme.contains("\n./strickle " + command + " "), command);
     }
   }

@@ -32,7 +32,6 @@ final class Reach {
 
   private record Asking(int kind, int most, int from, int stage) {}
 
-
   Reach(Shop shop, Sizes sizes) {
     this.shop = shop;
     this.passage = new Passage(shop);
