@@ -2,6 +2,7 @@ package strickle.plan.bound;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import strickle.shop.Activity;
 import strickle.shop.Kind;
@@ -52,8 +53,8 @@ final class Hands {
   }
 
   /** Those who may do a stage, for each stage, and all of them together. */
-  private static TreeSet<Long> groups(Shop shop, List<Stage> stages) {
-    TreeSet<Long> groups = new TreeSet<>();
+  private static Set<Long> groups(Shop shop, List<Stage> stages) {
+    Set<Long> groups = new TreeSet<>();
     stages.forEach(stage -> groups.add(bits(stage.activity().workers())));
     groups.add(shop.workers().size() == Long.SIZE ? -1L : (1L << shop.workers().size()) - 1);
     return groups;

@@ -31,7 +31,7 @@ final class Sequence {
 
   /** Looks for it. */
   Result of(List<Asked> orders) {
-    List<Asked> left = orders.stream().filter(o -> bottleneck.concerns(o.castings())).toList();
+    List<Asked> left = orders.stream().filter(o -> o.goesThrough(bottleneck)).toList();
     for (int before = -1; before != left.size(); ) {
       before = left.size();
       left = withoutPatient(left);
@@ -68,9 +68,8 @@ final class Sequence {
     int[] most = new int[kinds];
     for (int i = 0; i < orders.size(); i++) {
       if (i >= Long.SIZE || (set >> i & 1) != 0) {
-        int[] castings = orders.get(i).castings();
         for (int kind = 0; kind < kinds; kind++) {
-          most[kind] = Math.max(most[kind], castings[kind]);
+          most[kind] = Math.max(most[kind], orders.get(i).castings(kind));
         }
       }
     }

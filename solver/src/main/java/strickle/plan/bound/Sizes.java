@@ -14,7 +14,15 @@ import strickle.shop.Shop;
 final class Sizes {
 
   /** So much of each kind is taken of something of which a lot can take no more than the limit. */
-  private record Measure(long limit, long[] each) {
+  private static final class Measure {
+
+    private final long limit;
+    private final long[] each;
+
+    Measure(long limit, long[] each) {
+      this.limit = limit;
+      this.each = each;
+    }
 
     boolean isOfAny() {
       return Arrays.stream(each).anyMatch(amount -> amount > 0);
@@ -48,7 +56,7 @@ final class Sizes {
     long least = 0;
     if (isOf(family, castings)) {
       for (Measure measure : measures.get(family)) {
-        least = Math.max(least, Bins.least(measure.each(), castings, measure.limit()));
+        least = Math.max(least, Bins.least(measure.each, castings, measure.limit));
       }
     }
     return least;
@@ -71,7 +79,7 @@ final class Sizes {
       int measure = i;
       found.add(measure(family, what.limits().get(i), kind -> kind.amounts().get(measure)));
     }
-    long minutes = longestWindow() - what.sharedMinutes();
+    long minutes = longestWindow() - (long) what.sharedMinutes();
     found.add(measure(family, minutes, kind -> kind.chain().get(0).eachMinutes()));
     for (int i = 0; i < shop.resources().size(); i++) {
       int resource = i;
@@ -117,8 +125,8 @@ final class Sizes {
     Kind what = shop.kinds().get(kind);
     long most = Math.max(1, what.jobs());
     for (Measure measure : measures.get(what.family())) {
-      long each = measure.each()[kind];
-      most = each > 0 ? Math.min(most, measure.limit() / each) : most;
+      long each = measure.each[kind];
+      most = each > 0 ? Math.min(most, measure.limit / each) : most;
     }
     for (Hold hold : what.chain().stream().flatMap(one -> one.holds().stream()).toList()) {
       most = Math.min(most, shop.resources().get(hold.resource()).capacity() / hold.unitsEach());
