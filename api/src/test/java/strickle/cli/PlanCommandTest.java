@@ -104,6 +104,12 @@ class PlanCommandTest {
   }
 
   @Test
+  void thePlanSaysHowNearItIsToTheBestThereCanBe() {
+    String out = plan("--from", "2027-04-05").out();
+    assertTrue(out.contains("  at best     nothing more to win by planning longer\n"), out);
+  }
+
+  @Test
   void noLineIsWiderThanAHundredColumns() {
     Shell.run("plan", "demo", "--schedules", "20", "--cover", "90")
         .done()

@@ -22,7 +22,6 @@ public final class Bounding {
   private final StudioTime time;
   private final Cover cover;
   private final StudioShop studio;
-  private final ShopBound bound;
 
   private Bounding(Book book, OffsetDateTime from, Cover cover) {
     this.book = book;
@@ -30,7 +29,6 @@ public final class Bounding {
     this.time = new StudioTime(from.toInstant(), book.studio().timeZone());
     int horizon = Planning.horizon(book, time);
     this.studio = Compiler.compile(book, time, horizon, Needs.of(book, cover), List.of());
-    this.bound = new ShopBound(studio.shop());
   }
 
   /**
@@ -41,6 +39,17 @@ public final class Bounding {
    */
   public static Bounds of(Book book, OffsetDateTime from, Cover cover) {
     return new Bounding(book, from, cover).bounds();
+  }
+
+  /** The fewest weighted late hours alone; a plan that is nowhere late need not ask. */
+  public static BigDecimal lateHours(Book book, OffsetDateTime from, Cover cover) {
+    Bounding bounding = new Bounding(book, from, cover);
+    return bounding.late(new ShopBound(bounding.studio.shop()));
+  }
+
+  /** The least attended minutes alone, which takes next to no time. */
+  public static long attendedMinutes(Book book, OffsetDateTime from, Cover cover) {
+    return ShopBound.attended(new Bounding(book, from, cover).studio.shop());
   }
 
   /**
@@ -57,19 +66,19 @@ public final class Bounding {
   }
 
   private Bounds bounds() {
+    ShopBound bound = new ShopBound(studio.shop());
     List<OrderBound> orders = new ArrayList<>();
     for (Order order : book.orders()) {
       Map<String, Integer> alone = Needs.of(only(book, order), cover).of(order.id());
       Due served = studio.shop().dues().get(studio.orders().indexOf(order));
-      orders.add(new OrderBound(order.id(), ready(needs(alone)), ready(served.needs())));
+      OffsetDateTime soonest = time.at(bound.ready(needs(alone)));
+      orders.add(new OrderBound(order.id(), soonest, time.at(bound.ready(served.needs()))));
     }
-    BigDecimal late =
-        BigDecimal.valueOf(bound.late()).divide(BigDecimal.valueOf(studio.weightScale()));
-    return new Bounds(time.at(0), orders, plain(late), bound.attended());
+    return new Bounds(time.at(0), orders, late(bound), bound.attended());
   }
 
-  private OffsetDateTime ready(List<Due.Need> needs) {
-    return time.at(bound.ready(needs));
+  private BigDecimal late(ShopBound bound) {
+    return plain(BigDecimal.valueOf(bound.late()).divide(BigDecimal.valueOf(studio.weightScale())));
   }
 
   private List<Due.Need> needs(Map<String, Integer> castings) {
