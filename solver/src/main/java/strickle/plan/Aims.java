@@ -1,10 +1,10 @@
 package strickle.plan;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.Set;
+import strickle.book.Order;
 import strickle.shop.Due;
 import strickle.shop.Shop;
 
@@ -16,15 +16,24 @@ final class Aims {
 
   private Aims() {}
 
-  /** The studio with an aim for each order; orders without one may be ready whenever. */
+  /**
+   * The studio with these aims for its orders; an order may have several, and one without any may
+   * be ready whenever.
+   */
   static StudioShop on(StudioShop studio, List<Aim> aims) {
-    Map<String, Aim> byOrder =
-        aims.stream().collect(Collectors.toMap(Aim::order, Function.identity()));
+    List<String> orders = studio.orders().stream().map(Order::id).toList();
     List<Due> dues = new ArrayList<>();
-    for (int i = 0; i < studio.orders().size(); i++) {
-      Due due = studio.shop().dues().get(i);
-      Aim aim = byOrder.get(studio.orders().get(i).id());
-      dues.add(aim == null ? new Due(due.name(), 0, 0, due.needs()) : due(studio, due, aim));
+    // The first of each order stands where its due stood, as others look there for when it is met.
+    studio.shop().dues().forEach(due -> dues.add(new Due(due.name(), 0, 0, due.needs())));
+    Set<Integer> taken = new HashSet<>();
+    for (Aim aim : aims) {
+      int place = orders.indexOf(aim.order());
+      Due due = due(studio, studio.shop().dues().get(place), aim);
+      if (taken.add(place)) {
+        dues.set(place, due);
+      } else {
+        dues.add(due);
+      }
     }
     return new StudioShop(
         studio.book(),

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
 import strickle.book.Book;
 import strickle.book.Fault;
@@ -36,12 +37,19 @@ public final class Planning {
   private final Consumer<Progress> listener;
   private final StudioTime time;
   private final List<Aim> aims;
+  private final Set<String> staying;
   private Scheduler scheduler;
   private boolean stopped;
 
-  private Planning(Book book, PlanRequest request, List<Aim> aims, Consumer<Progress> listener) {
+  private Planning(
+      Book book,
+      PlanRequest request,
+      List<Aim> aims,
+      Set<String> staying,
+      Consumer<Progress> listener) {
     this.book = book;
     this.aims = List.copyOf(aims);
+    this.staying = Set.copyOf(staying);
     this.request = request;
     this.listener = listener;
     this.time = time(book, request.from());
@@ -59,7 +67,7 @@ public final class Planning {
     if (!faults.isEmpty()) {
       throw new Faulty(faults);
     }
-    return new Planning(book, request, List.of(), listener);
+    return new Planning(book, request, List.of(), Set.of(), listener);
   }
 
   /**
@@ -71,7 +79,16 @@ public final class Planning {
    * @throws Faulty when there are no hours for all of it
    */
   public static Plan aiming(Book book, PlanRequest request, List<Aim> aims) {
-    return new Planning(book, request, aims, progress -> {}).run();
+    return aiming(book, request, aims, Set.of());
+  }
+
+  /**
+   * The same with lots that stay where they are.
+   *
+   * @param staying ids of lots of the plan that the request begins from
+   */
+  public static Plan aiming(Book book, PlanRequest request, List<Aim> aims, Set<String> staying) {
+    return new Planning(book, request, aims, staying, progress -> {}).run();
   }
 
   /**
@@ -114,7 +131,7 @@ public final class Planning {
     List<PinnedLot> pins = PinTrial.of(book, time, horizon).lots();
     for (int tried = 1; ; tried++) {
       StudioShop compiled = Compiler.compile(book, time, horizon, needs, pins);
-      StudioShop studio = aims.isEmpty() ? compiled : Aims.on(compiled, aims);
+      StudioShop studio = settled(aims.isEmpty() ? compiled : Aims.on(compiled, aims));
       try {
         Schedule schedule = begin(studio).run();
         Plan plan = Assembler.plan(studio, schedule, request.seed(), request.coverPercent());
@@ -126,6 +143,12 @@ public final class Planning {
         horizon += FIRST_HORIZON_MINUTES << tried;
       }
     }
+  }
+
+  private StudioShop settled(StudioShop studio) {
+    return staying.isEmpty()
+        ? studio
+        : Staying.on(studio, request.present().orElseThrow(), staying);
   }
 
   /** Ends the search soon; the best plan found so far is kept. */

@@ -51,4 +51,9 @@ record StudioShop(
   double gramsEach(Piece piece) {
     return gramsEach(book, piece, recipes);
   }
+
+  /** The same studio with another shop. */
+  StudioShop with(Shop other) {
+    return new StudioShop(book, time, pieces, orders, recipes, other, fixedPins, weightScale);
+  }
 }

@@ -16,8 +16,11 @@ import java.util.stream.IntStream;
  */
 final class Present {
 
-  /** Further jobs are tried in front, behind, and at places this many steps between. */
+  /** Further jobs are tried at so many places at least, and at more if there are schedules left. */
   private static final int PLACES = 4;
+
+  /** This part of the schedules that are left may go into finding a place for them. */
+  private static final long SHARE = 4;
 
   /** After so many steps put behind others without getting further, it goes no further. */
   private static final int PATIENCE = 60;
@@ -66,8 +69,9 @@ final class Present {
   }
 
   private void tryFurther() {
-    for (int place = 0; place < PLACES && !further.isEmpty(); place++) {
-      trials.tryOrder(order(steps.size() * place / PLACES));
+    int places = (int) Math.max(PLACES, Math.min(trials.left() / SHARE, steps.size()));
+    for (int place = 0; place < places && !further.isEmpty(); place++) {
+      trials.tryOrder(order(steps.size() * place / places));
     }
   }
 

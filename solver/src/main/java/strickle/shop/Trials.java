@@ -128,6 +128,11 @@ final class Trials {
     return decoder.decoded() + justification.map(Justification::decoded).orElse(0L);
   }
 
+  /** How many schedules may still be generated. */
+  long left() {
+    return most - schedules();
+  }
+
   /** Lets no more schedule be generated once one is found; may be called from another thread. */
   void stop() {
     stopped = true;

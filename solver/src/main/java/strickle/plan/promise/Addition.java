@@ -18,14 +18,12 @@ final class Addition {
 
   private final Book book;
   private final String id;
-  private final String buyer;
-  private final Line line;
+  private final PromiseRequest request;
 
   Addition(Book book, PromiseRequest request) {
     this.book = book;
     this.id = request.order().orElseGet(() -> freeId(book));
-    this.buyer = request.buyer();
-    this.line = new Line(request.piece(), request.quantity(), Optional.empty());
+    this.request = request;
   }
 
   private static String freeId(Book book) {
@@ -47,18 +45,18 @@ final class Addition {
   }
 
   String piece() {
-    return line.piece();
+    return request.piece();
   }
 
   /** The book with the new order, due at a moment. */
   Book due(OffsetDateTime moment) {
     List<Order> orders = new ArrayList<>(book.orders());
-    orders.add(order(moment));
+    orders.add(order(moment, request.quantity()));
     return with(book, orders);
   }
 
-  /** A book that owes nothing but the new order and has settled nothing. */
-  Book alone(OffsetDateTime moment) {
+  /** A book that owes nothing but so many of the piece and has settled nothing. */
+  Book alone(OffsetDateTime moment, int quantity) {
     Book free =
         new Book(
             book.studio(),
@@ -73,12 +71,13 @@ final class Addition {
             book.channels(),
             book.fairs(),
             List.of());
-    return with(free, List.of(order(moment)));
+    return with(free, List.of(order(moment, quantity)));
   }
 
-  private Order order(OffsetDateTime moment) {
+  private Order order(OffsetDateTime moment, int quantity) {
     LocalDateTime due = local(moment);
-    return new Order(id, buyer, "", due, BigDecimal.ONE, List.of(line));
+    Line line = new Line(request.piece(), quantity, Optional.empty());
+    return new Order(id, request.buyer(), "", due, BigDecimal.ONE, List.of(line));
   }
 
   private static Book with(Book book, List<Order> orders) {

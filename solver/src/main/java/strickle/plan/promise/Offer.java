@@ -1,5 +1,6 @@
 package strickle.plan.promise;
 
+import java.time.Duration;
 import java.time.OffsetDateTime;
 import java.util.List;
 import strickle.book.Book;
@@ -28,6 +29,13 @@ public record Offer(
   /** The same offer with the reasons of the plan's late orders. */
   Offer explained() {
     return new Offer(ready, book, Why.explained(book, plan), runs, slips);
+  }
+
+  /** Minutes by which present orders are ready later than planned, all together. */
+  long slippedMinutes() {
+    return slips.stream()
+        .mapToLong(slip -> Duration.between(slip.readyBefore(), slip.ready()).toMinutes())
+        .sum();
   }
 
   /** The slips that a buyer feels. */

@@ -1,8 +1,10 @@
 package strickle.plan.promise;
 
 import java.math.BigDecimal;
+import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
 import java.util.stream.Stream;
@@ -17,13 +19,19 @@ import strickle.plan.promise.Latest.Way;
 public final class Promising {
 
   /** So many placings of a casting take about a second, the program's start included. */
-  private static final long PLACINGS = 200_000;
+  private static final long PLACINGS = 100_000;
 
   private static final long FEWEST = 200;
-  private static final long MOST = 20_000;
+  private static final long MOST = 5_000;
+
+  /** The two searches for a kept date, side by side, go different ways. */
+  private static final List<Room> FIRST_ROOMS = List.of(Room.BEFORE, Room.LOOSE, Room.EVERYWHERE);
+
+  private static final List<Room> OTHER_ROOMS = List.of(Room.LOOSE, Room.EVERYWHERE);
 
   private static final Comparator<Offer> EARLIEST =
-      Comparator.comparing(offer -> offer.ready().toInstant());
+      Comparator.<Offer, Instant>comparing(offer -> offer.ready().toInstant())
+          .thenComparing(Offer::slippedMinutes);
 
   private static final Comparator<Offer> CHEAPEST =
       Comparator.<Offer, BigDecimal>comparing(offer -> offer.plan().totals().weightedLateHours())
@@ -68,24 +76,50 @@ public final class Promising {
     return new PlanRequest(present.from(), effort, request.seed()).covering(present.coverPercent());
   }
 
+  /** What the search for a pressed date comes to, and one for a kept date behind it. */
+  private record Pressing(Optional<Offer> pressed, Optional<Offer> kept) {}
+
   private Promise promise() {
-    Optional<Plan> filled = Filling.of(addition.due(present.from()), present);
-    Optional<Offer> still = filled.flatMap(yardstick::kept);
-    Plan start = filled.orElse(present);
-    CompletableFuture<Optional<Offer>> pressing =
-        CompletableFuture.supplyAsync(
-            () -> searches.pressed(start, present.from()).flatMap(yardstick::pressed));
-    Optional<Offer> searched = searched(start, still);
-    Optional<Offer> pressed = pressing.join();
-    Optional<Offer> byChance = pressed.flatMap(offer -> yardstick.kept(offer.plan()));
-    return promise(start, still, earliest(still, earliest(searched, byChance)), pressed);
+    Optional<Offer> still =
+        Filling.of(addition.due(present.from()), present).flatMap(yardstick::kept);
+    CompletableFuture<Pressing> pressing = CompletableFuture.supplyAsync(() -> pressing(still));
+    // No date lies before the one a single piece could have.
+    OffsetDateTime soonest = searches.alone(1).orElse(present.from());
+    Optional<Offer> searched = searches.kept(still, soonest, FIRST_ROOMS);
+    Pressing other = pressing.join();
+    Optional<Offer> kept = earliest(still, earliest(searched, other.kept()));
+    Optional<Offer> pressed =
+        other.pressed().filter(one -> kept.isEmpty() || isBefore(one, kept.get()));
+    CompletableFuture<Optional<Offer>> milder =
+        CompletableFuture.supplyAsync(() -> pressed.map(this::milder));
+    Optional<Offer> calmer = kept.filter(one -> one.slippedMinutes() > 0).flatMap(searches::calmer);
+    return promise(still, earliest(kept, calmer), milder.join());
   }
 
-  private Promise promise(
-      Plan start, Optional<Offer> still, Optional<Offer> kept, Optional<Offer> pressed) {
+  private Pressing pressing(Optional<Offer> still) {
+    Optional<Offer> pressed = searches.pressed(present, present.from()).flatMap(yardstick::pressed);
+    Optional<Offer> harmless = pressed.filter(yardstick::harmless);
+    return new Pressing(pressed, harmless.or(() -> pressed.flatMap(one -> behind(one, still))));
+  }
+
+  private Optional<Offer> behind(Offer pressed, Optional<Offer> still) {
+    return searches.another().kept(still, pressed.ready(), OTHER_ROOMS);
+  }
+
+  /** The same date or an earlier one with others slipping less, if that is found. */
+  private Offer milder(Offer pressed) {
+    return searches
+        .pressed(pressed.plan(), pressed.ready())
+        .flatMap(yardstick::pressed)
+        .filter(other -> !isBefore(pressed, other))
+        .filter(other -> CHEAPEST.compare(other, pressed) < 0)
+        .orElse(pressed);
+  }
+
+  private Promise promise(Optional<Offer> still, Optional<Offer> kept, Optional<Offer> pressed) {
     Optional<OffsetDateTime> asked = request.latest().map(addition::moment);
     boolean inTime = asked.isEmpty() || kept.filter(one -> isBy(one, asked.get())).isPresent();
-    Optional<Offer> by = inTime ? Optional.empty() : by(start, asked.get(), pressed);
+    Optional<Offer> by = inTime ? Optional.empty() : by(asked.get(), pressed);
     Optional<Offer> best = earliest(kept, by.flatMap(offer -> yardstick.kept(offer.plan())));
     Optional<Offer> first = earliest(pressed, by);
     return new Promise(
@@ -94,20 +128,14 @@ public final class Promising {
         request.quantity(),
         present.from(),
         best,
-        still.filter(one -> best.orElse(one).ready().isBefore(one.ready())),
-        first.filter(one -> best.isEmpty() || one.ready().isBefore(best.get().ready())),
+        still.filter(one -> isBefore(best.orElse(one), one)),
+        first.filter(one -> best.isEmpty() || isBefore(one, best.get())),
         asked.map(at -> latest(at, best, by, first)));
   }
 
-  /** The search for what nobody minds, unless the order can have its pieces at once. */
-  private Optional<Offer> searched(Plan start, Optional<Offer> still) {
-    OffsetDateTime before = still.map(Offer::ready).orElse(OffsetDateTime.MAX);
-    return before.isEqual(present.from()) ? Optional.empty() : searches.kept(start, before);
-  }
-
   /** The plan in which the order is ready by a date and others slip least. */
-  private Optional<Offer> by(Plan start, OffsetDateTime at, Optional<Offer> pressed) {
-    Plan from = pressed.filter(one -> isBy(one, at)).map(Offer::plan).orElse(start);
+  private Optional<Offer> by(OffsetDateTime at, Optional<Offer> pressed) {
+    Plan from = pressed.filter(one -> isBy(one, at)).map(Offer::plan).orElse(present);
     Optional<Offer> searched =
         searches.pressed(from, at).flatMap(plan -> yardstick.offer(plan, at));
     Optional<Offer> found = pressed.flatMap(one -> yardstick.offer(one.plan(), at));
@@ -124,9 +152,13 @@ public final class Promising {
       return new Latest(at, Way.PRESSED, by, Optional.empty());
     }
     Optional<OffsetDateTime> alone =
-        Stream.concat(searches.alone().stream(), first.map(Offer::ready).stream())
+        Stream.concat(searches.alone(request.quantity()).stream(), first.map(Offer::ready).stream())
             .min(OffsetDateTime.timeLineOrder());
     return new Latest(at, Way.IMPOSSIBLE, Optional.empty(), alone);
+  }
+
+  private static boolean isBefore(Offer one, Offer other) {
+    return one.ready().isBefore(other.ready());
   }
 
   private static boolean isBy(Offer offer, OffsetDateTime at) {

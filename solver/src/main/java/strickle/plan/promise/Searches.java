@@ -5,7 +5,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.Set;
 import strickle.book.Book;
 import strickle.book.Faulty;
 import strickle.book.Line;
@@ -19,8 +19,11 @@ import strickle.plan.Planning;
 /** The searches for a better date: each begins from a plan that has the new order in it. */
 final class Searches {
 
-  /** More than a minute of the new order, and of all others together, can ever come to. */
-  private static final long DEARER = 4_000_000;
+  /**
+   * What a minute costs that must not be: more than all minutes that only should not be come to
+   * together, and not so much that a sum of them could not be counted.
+   */
+  private static final long DEAR = 1_000_000_000;
 
   private static final long DEAREST = 1_000_000_000_000L;
 
@@ -29,8 +32,12 @@ final class Searches {
 
   private static final long MOST_TENTHS = 1000;
 
+  /** A book with nothing but one order takes no long search. */
+  private static final long LITTLE = 500;
+
   private final Addition addition;
   private final Yardstick yardstick;
+  private final Rooms rooms;
   private final PlanRequest request;
 
   /**
@@ -41,58 +48,83 @@ final class Searches {
   Searches(Addition addition, Yardstick yardstick, PlanRequest request) {
     this.addition = addition;
     this.yardstick = yardstick;
+    this.rooms = new Rooms(addition, yardstick);
     this.request = request;
   }
 
-  /**
-   * Looks for an earlier date that makes no present order later. Between the dues of two present
-   * orders for the same piece it is settled who is served first, so each such time is searched by
-   * itself, the earliest first.
-   *
-   * @param start the plan to begin from
-   * @param before only dates before this are worth anything
-   */
-  Optional<Offer> kept(Plan start, OffsetDateTime before) {
-    List<OffsetDateTime> begins = begins(before);
-    for (int i = 0; i < begins.size(); i++) {
-      OffsetDateTime begin = begins.get(i);
-      OffsetDateTime end = i + 1 < begins.size() ? begins.get(i + 1) : before;
-      Optional<Offer> found =
-          plan(addition.due(begin), start, harmless(begin), begins.size())
-              .flatMap(yardstick::kept)
-              .filter(offer -> offer.ready().isBefore(end));
-      if (found.isPresent()) {
-        return found;
-      }
-    }
-    return Optional.empty();
+  /** The same searches from another seed. */
+  Searches another() {
+    PlanRequest other = new PlanRequest(request.from(), request.effort(), request.seed() + 1);
+    return new Searches(addition, yardstick, other.covering(request.coverPercent()));
   }
 
-  /** The moments from which on another of the present orders is served before the new one. */
-  private List<OffsetDateTime> begins(OffsetDateTime before) {
-    OffsetDateTime from = request.from();
-    TreeSet<OffsetDateTime> begins = new TreeSet<>(OffsetDateTime.timeLineOrder());
-    begins.add(from);
-    addition.book().orders().stream()
+  /**
+   * Looks for an earlier date that makes no present order later, in one room after the other, each
+   * time from the best found so far. Who is served first changes at the dues of present orders for
+   * the same piece; only dates after the last such due before the best date are looked for. If all
+   * of that stretch is won, the next search goes for the stretch before.
+   *
+   * @param sofar an offer that makes nobody later
+   * @param after no date before this is possible
+   */
+  Optional<Offer> kept(Optional<Offer> sofar, OffsetDateTime after, List<Room> tried) {
+    Optional<Offer> best = sofar;
+    for (Room room : tried) {
+      if (best.isEmpty() || after.isBefore(best.get().ready())) {
+        Optional<Offer> before = best;
+        best =
+            kept(best, after, room, tried.size())
+                .filter(offer -> before.isEmpty() || offer.ready().isBefore(before.get().ready()))
+                .or(() -> before);
+      }
+    }
+    return best;
+  }
+
+  private Optional<Offer> kept(Optional<Offer> best, OffsetDateTime after, Room room, int parts) {
+    OffsetDateTime before = best.map(Offer::ready).orElse(OffsetDateTime.MAX);
+    OffsetDateTime begin = begin(after, before);
+    List<Aim> aims = new ArrayList<>(List.of(new Aim(addition.id(), begin, 1)));
+    aims.addAll(limits());
+    Plan from = best.map(Offer::plan).orElse(yardstick.present());
+    Set<String> staying = best.map(offer -> rooms.staying(offer, room)).orElse(Set.of());
+    return plan(addition.due(begin), from, aims, staying, parts).flatMap(yardstick::kept);
+  }
+
+  /** The last moment before a date from which on another present order is served first. */
+  private OffsetDateTime begin(OffsetDateTime after, OffsetDateTime before) {
+    return addition.book().orders().stream()
         .filter(order -> order.lines().stream().anyMatch(this::isSame))
         .map(order -> due(order).plusMinutes(1))
-        .filter(due -> due.isAfter(from) && due.isBefore(before))
-        .forEach(begins::add);
-    return List.copyOf(begins);
+        .filter(due -> due.isAfter(after) && due.isBefore(before))
+        .max(OffsetDateTime.timeLineOrder())
+        .orElse(after);
   }
 
   private boolean isSame(Line line) {
     return line.piece().equals(addition.piece());
   }
 
-  private List<Aim> harmless(OffsetDateTime begin) {
-    List<Aim> aims = new ArrayList<>(List.of(new Aim(addition.id(), begin, 1)));
+  /** No present order later than it is, or than it is due. */
+  private List<Aim> limits() {
+    List<Aim> aims = new ArrayList<>();
     for (Order order : addition.book().orders()) {
       OffsetDateTime due = due(order);
       OffsetDateTime was = yardstick.before(order.id()).ready();
-      aims.add(new Aim(order.id(), was.isAfter(due) ? was : due, DEARER));
+      aims.add(new Aim(order.id(), was.isAfter(due) ? was : due, DEAR));
     }
     return aims;
+  }
+
+  /** Looks for a plan that keeps an offer and lets present orders be ready as they are planned. */
+  Optional<Offer> calmer(Offer offer) {
+    List<Aim> aims = new ArrayList<>(List.of(new Aim(addition.id(), offer.ready(), DEAR)));
+    aims.addAll(limits());
+    for (Order order : addition.book().orders()) {
+      aims.add(new Aim(order.id(), yardstick.before(order.id()).ready(), 1));
+    }
+    Set<String> staying = rooms.staying(offer, Room.LOOSE);
+    return plan(offer.book(), offer.plan(), aims, staying, 1).flatMap(yardstick::kept);
   }
 
   /** Looks for the plan in which the new order is ready soonest after a date, whoever slips. */
@@ -103,28 +135,33 @@ final class Searches {
           order.weight().multiply(TENTHS).min(BigDecimal.valueOf(MOST_TENTHS)).longValue();
       aims.add(new Aim(order.id(), due(order), Math.max(1, tenths)));
     }
-    return plan(addition.due(date), start, aims, 1);
+    return plan(addition.due(date), start, aims, Set.of(), 1);
   }
 
-  /** When the new order would be ready if the studio did nothing else. */
-  Optional<OffsetDateTime> alone() {
+  /** When so many of the piece would be ready if the studio did nothing else. */
+  Optional<OffsetDateTime> alone(int quantity) {
     OffsetDateTime from = request.from();
-    Book book = addition.alone(from);
+    Book book = addition.alone(from, quantity);
     Aim soon = new Aim(addition.id(), from, 1);
+    Effort little =
+        Effort.ofSchedules(Math.min(LITTLE, request.effort().schedules().orElseThrow()));
+    PlanRequest quick = new PlanRequest(from, little, request.seed());
     try {
-      return Optional.of(Planning.aiming(book, request, List.of(soon)).orders().getFirst().ready());
+      Plan plan = Planning.aiming(book, quick, List.of(soon));
+      return Optional.of(plan.orders().getFirst().ready());
     } catch (Faulty noHours) {
       return Optional.empty();
     }
   }
 
-  private Optional<Plan> plan(Book book, Plan start, List<Aim> aims, int parts) {
+  private Optional<Plan> plan(
+      Book book, Plan start, List<Aim> aims, Set<String> staying, int parts) {
     long schedules = Math.max(1, request.effort().schedules().orElseThrow() / parts);
     PlanRequest part =
         new PlanRequest(request.from(), Effort.ofSchedules(schedules), request.seed())
             .covering(request.coverPercent());
     try {
-      return Optional.of(Planning.aiming(book, part.startingFrom(start), aims));
+      return Optional.of(Planning.aiming(book, part.startingFrom(start), aims, staying));
     } catch (Faulty noHours) {
       return Optional.empty();
     }

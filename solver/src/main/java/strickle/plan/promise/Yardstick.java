@@ -26,14 +26,21 @@ import strickle.plan.Served;
 final class Yardstick {
 
   private final Addition addition;
+  private final Plan present;
   private final Map<String, OrderOutcome> before = new HashMap<>();
 
   /** Measures against a plan of the book without the new order. */
   Yardstick(Addition addition, Plan present) {
     this.addition = addition;
+    this.present = present;
     Served.of(addition.book(), present)
         .outcomes()
         .forEach(outcome -> before.put(outcome.order(), outcome));
+  }
+
+  /** The plan without the new order. */
+  Plan present() {
+    return present;
   }
 
   /** When a present order is ready by the present plan, and how late. */
