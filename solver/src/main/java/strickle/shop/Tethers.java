@@ -107,7 +107,7 @@ final class Tethers {
    * horizon, and after that by how many minutes in all the others are too late.
    */
   long missing() {
-    return ((long) distances.tethered - placed << Integer.SIZE) + tooLate;
+    return (((long) distances.tethered - placed) << Integer.SIZE) + tooLate;
   }
 
   /**

@@ -31,7 +31,7 @@ public final class Promising {
 
   private static final Comparator<Offer> EARLIEST =
       Comparator.<Offer, Instant>comparing(offer -> offer.ready().toInstant())
-          .thenComparing(Offer::slippedMinutes);
+          .thenComparingLong(Offer::slippedMinutes);
 
   private static final Comparator<Offer> CHEAPEST =
       Comparator.<Offer, BigDecimal>comparing(offer -> offer.plan().totals().weightedLateHours())
