@@ -75,13 +75,26 @@ final class Neighbours {
     }
   }
 
-  private void changeOne(int[] order, RandomGenerator random) {
+  /** Shuffles so many neighbours, anywhere in the order, among themselves. */
+  void shuffle(int[] order, int neighbours, RandomGenerator random) {
+    int count = Math.min(neighbours, order.length);
+    int first = random.nextInt(order.length - count + 1);
+    for (int i = count - 1; i > 0; i--) {
+      swap(order, first + i, first + random.nextInt(i + 1));
+    }
+  }
+
+  /** Puts any claim at any place. */
+  void moveOne(int[] order, RandomGenerator random) {
+    move(order, random.nextInt(order.length), random.nextInt(order.length));
+  }
+
+  /** Puts one claim elsewhere or exchanges two. */
+  void changeOne(int[] order, RandomGenerator random) {
     int from = random.nextInt(order.length);
     int to = target(order.length, from, random);
     if (random.nextInt(HUNDRED) < SWAP_PERCENT) {
-      int claim = order[from];
-      order[from] = order[to];
-      order[to] = claim;
+      swap(order, from, to);
     } else {
       move(order, from, to);
     }
@@ -140,6 +153,12 @@ final class Neighbours {
 
   private int family(int job) {
     return tables.family[tables.jobKind[job]];
+  }
+
+  private static void swap(int[] order, int one, int other) {
+    int claim = order[one];
+    order[one] = order[other];
+    order[other] = claim;
   }
 
   private static void move(int[] order, int from, int to) {

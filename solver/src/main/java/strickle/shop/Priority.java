@@ -19,14 +19,16 @@ public class Priority {
   private Sequence sequence = new Sequence();
   private BendableScore score;
   private Trials trials;
+  private Walk walk;
 
   /** For Timefold, which clones priorities. */
   public Priority() {}
 
-  Priority(List<Claim> claims, Sequence sequence, Trials trials) {
+  Priority(List<Claim> claims, Sequence sequence, Trials trials, Walk walk) {
     this.claims = claims;
     this.sequence = sequence;
     this.trials = trials;
+    this.walk = walk;
   }
 
   /** All claims there are. */
@@ -65,5 +67,9 @@ public class Priority {
 
   Trials trials() {
     return trials;
+  }
+
+  Walk walk() {
+    return walk;
   }
 }

@@ -3,11 +3,10 @@ package strickle.shop;
 import ai.timefold.solver.core.impl.heuristic.selector.move.factory.MoveIteratorFactory;
 import ai.timefold.solver.core.impl.score.director.ScoreDirector;
 import java.util.Iterator;
-import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.random.RandomGenerator;
 
-/** Gives Timefold its moves: an order a little different from the present one, then justified. */
+/** Gives Timefold its moves: each to the next better order that a walk comes to. */
 public final class Rearrangements implements MoveIteratorFactory<Priority, Rearrangement> {
 
   /** For Timefold, which makes one for each search. */
@@ -28,12 +27,11 @@ public final class Rearrangements implements MoveIteratorFactory<Priority, Rearr
   public Iterator<Rearrangement> createRandomMoveIterator(
       ScoreDirector<Priority> director, RandomGenerator random) {
     Priority priority = director.getWorkingSolution();
-    return new Moves(priority, random);
+    return new Moves(priority);
   }
 
-  /** Endless moves from the order a priority has at the moment. */
-  private record Moves(Priority priority, RandomGenerator random)
-      implements Iterator<Rearrangement> {
+  /** Endless moves; chance is the walk's own, so that Timefold's is not asked. */
+  private record Moves(Priority priority) implements Iterator<Rearrangement> {
 
     @Override
     public boolean hasNext() {
@@ -45,13 +43,8 @@ public final class Rearrangements implements MoveIteratorFactory<Priority, Rearr
       if (!hasNext()) {
         throw new NoSuchElementException("a single claim has no other order");
       }
-      List<Claim> claims = priority.getSequence().getClaims();
-      int[] order = new int[claims.size()];
-      for (int i = 0; i < order.length; i++) {
-        order[i] = claims.get(i).index();
-      }
-      priority.trials().vary(order, random);
-      return new Rearrangement(priority.getSequence(), order);
+      int[] better = priority.trials().walk(priority.walk());
+      return new Rearrangement(priority.getSequence(), better);
     }
   }
 }

@@ -3,7 +3,7 @@ package strickle.shop;
 import ai.timefold.solver.core.api.score.BendableScore;
 import ai.timefold.solver.core.api.score.calculator.EasyScoreCalculator;
 
-/** Scores a priority by decoding it: lateness before attended minutes before flow, all negative. */
+/** Tells Timefold how good a priority is: the value of the best order tried, which it is at. */
 public final class TrialScore implements EasyScoreCalculator<Priority, BendableScore> {
 
   private static final long[] NO_HARD_LEVELS = {};
@@ -14,11 +14,12 @@ public final class TrialScore implements EasyScoreCalculator<Priority, BendableS
   @Override
   public BendableScore calculateScore(Priority priority) {
     Trials trials = priority.trials();
-    if (!trials.tryOrder(priority.getSequence().getClaims())) {
+    if (!trials.found()) {
       long worst = -Long.MAX_VALUE / 2;
-      return BendableScore.of(NO_HARD_LEVELS, new long[] {worst, -trials.missing(), worst});
+      return BendableScore.of(NO_HARD_LEVELS, new long[] {worst, -trials.leastMissing(), worst});
     }
+    Value best = trials.best();
     return BendableScore.of(
-        NO_HARD_LEVELS, new long[] {-trials.late(), -trials.attended(), -trials.flowSearched()});
+        NO_HARD_LEVELS, new long[] {-best.late(), -best.attended(), -best.flow()});
   }
 }

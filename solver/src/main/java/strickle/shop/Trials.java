@@ -2,7 +2,6 @@ package strickle.shop;
 
 import java.time.Duration;
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.random.RandomGenerator;
@@ -16,20 +15,23 @@ final class Trials {
   /** So many changes without anything new to try, and there is nothing: two claims, say. */
   private static final int MOST_IDLE = 1000;
 
+  /** The lateness of an order that has no room for everything. */
+  private static final long WORST = Long.MAX_VALUE / 2;
+
   private final Decoder decoder;
   private final Optional<Justification> justification;
-  private final Neighbours neighbours;
   private final Critical critical;
   private final long most;
   private final boolean minded;
   private final boolean guided;
   private final Consumer<Report> listener;
   private final long began = System.nanoTime();
-  private final int[] order;
+  private final long nanos;
   private final int[] last;
   private final int[] bestOrder;
   private Runnable whenSpent = () -> {};
   private volatile boolean stopped;
+  private long improvements;
   private boolean lastKnown;
   private boolean lastRead;
   private boolean lastFits;
@@ -43,29 +45,20 @@ final class Trials {
   /**
    * No trials yet.
    *
-   * @param most the most schedules to generate
+   * @param budget how many schedules may be generated, and for how long
    * @param listener told whenever something better is found
    */
-  Trials(Tables tables, long most, Consumer<Report> listener) {
+  Trials(Tables tables, Budget budget, Consumer<Report> listener) {
     this.decoder = new Decoder(tables);
     this.justification = Justification.of(tables, decoder.claims());
-    this.neighbours = new Neighbours(tables, decoder.claims());
     this.critical = new Critical(tables, decoder.claims(), decoder.timetable().start.length);
-    this.most = most;
+    this.most = budget.schedules().orElse(Long.MAX_VALUE);
+    this.nanos = budget.time().map(Duration::toNanos).orElse(Long.MAX_VALUE);
     this.guided = tables.distances.tethered > 0;
     this.minded = !tables.shop.workers().isEmpty();
     this.listener = listener;
-    this.order = new int[decoder.claims().count()];
-    this.last = new int[order.length];
-    this.bestOrder = new int[order.length];
-  }
-
-  /** Tries the order of the claims; false if it has no room or the schedules are used up. */
-  boolean tryOrder(List<Claim> claims) {
-    for (int i = 0; i < order.length; i++) {
-      order[i] = claims.get(i).index();
-    }
-    return tryOrder(order);
+    this.last = new int[decoder.claims().count()];
+    this.bestOrder = new int[last.length];
   }
 
   /** Tries the order; false if it has no room or the schedules are used up. */
@@ -74,7 +67,6 @@ final class Trials {
       return lastFits;
     }
     if (spent()) {
-      whenSpent.run();
       return false;
     }
     lastFits = decoder.decode(claims);
@@ -109,11 +101,8 @@ final class Trials {
   }
 
   /** Changes the order a little, and refines what comes of it. */
-  void vary(int[] claims, RandomGenerator random) {
+  void vary(int[] claims, Neighbours neighbours, RandomGenerator random) {
     idle++;
-    if (idle > MOST_IDLE) {
-      whenSpent.run();
-    }
     if (lastKnown && lastFits && !lastRead && Arrays.equals(claims, last)) {
       // Only now is it known that the order tried last has been taken over.
       critical.read(decoder);
@@ -140,12 +129,29 @@ final class Trials {
 
   /** Whether no more schedule may be generated. */
   boolean spent() {
-    return schedules() >= most || (stopped && (found() || guided));
+    boolean enough = stopped || idle > MOST_IDLE || System.nanoTime() - began >= nanos;
+    return schedules() >= most || (enough && (found() || guided));
   }
 
-  /** What to do when an order is to be tried and no more schedule may be generated. */
+  /** What ends the search when no more schedule may be generated. */
   void whenSpent(Runnable action) {
     whenSpent = action;
+  }
+
+  /**
+   * Walks on until there is a better order than before, or no more schedule may be generated.
+   *
+   * @return the best order there is; it is nobody else's
+   */
+  int[] walk(Walk walk) {
+    long before = improvements;
+    while (improvements == before && !spent()) {
+      walk.step();
+    }
+    if (spent()) {
+      whenSpent.run();
+    }
+    return bestOrder.clone();
   }
 
   /** How many schedules one step of a search takes. */
@@ -167,28 +173,21 @@ final class Trials {
     return decoder;
   }
 
-  /** Lateness of the order tried last. */
-  long late() {
-    return late;
-  }
-
-  /** How far the order tried last is from being a schedule, if it has no room for everything. */
-  long missing() {
-    return spent() ? Long.MAX_VALUE / 2 : decoder.missing();
-  }
-
-  /** Attended minutes of the order tried last. */
-  long attended() {
-    return attended;
+  /** Whether the search justifies what it tries. */
+  boolean justifies() {
+    return justification.isPresent();
   }
 
   /**
-   * Flow of the order tried last, as far as the search minds it: a shop of machines only, without
-   * workers, is searched for its lateness alone, as minding its flow too was measured to lead
-   * astray.
+   * Writes the value of the order tried last, as the search sees it: lateness, attended minutes and
+   * flow, the less the better. A shop of machines only, without workers, is searched for its
+   * lateness alone, as minding its flow too was measured to lead astray. An order that has no room
+   * for everything is worse than any that has, by how far it is from that.
    */
-  long flowSearched() {
-    return minded ? flow : 0;
+  void read(long[] value) {
+    value[0] = lastFits ? late : WORST;
+    value[1] = lastFits ? attended : decoder.missing();
+    value[2] = minded && lastFits ? flow : 0;
   }
 
   /** The value of the best order tried. */
@@ -196,7 +195,12 @@ final class Trials {
     return best;
   }
 
-  /** The best order tried. */
+  /** How far the best order tried is from being a schedule, while none has been found. */
+  long leastMissing() {
+    return leastMissing;
+  }
+
+  /** The best order tried; while none had room for everything, the one that came nearest. */
   int[] bestOrder() {
     return bestOrder;
   }
@@ -207,6 +211,7 @@ final class Trials {
     flow = decoder.flow();
     if (better()) {
       best = new Value(late, attended, flow);
+      improvements++;
       System.arraycopy(last, 0, bestOrder, 0, last.length);
       listener.accept(new Report(System.nanoTime() - began, schedules(), best));
     }
@@ -216,6 +221,7 @@ final class Trials {
   private void nearer() {
     if (!found() && decoder.missing() < leastMissing) {
       leastMissing = decoder.missing();
+      improvements++;
       System.arraycopy(last, 0, bestOrder, 0, last.length);
     }
   }

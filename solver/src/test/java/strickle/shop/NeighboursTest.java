@@ -20,11 +20,13 @@ class NeighboursTest {
       Shop shop = RandomShop.of(seed).shop();
       int[] all = Decodes.of(shop).inOrder();
       int[] order = all.clone();
-      Trials trials = new Trials(new Tables(shop), Long.MAX_VALUE, report -> {});
+      Tables tables = new Tables(shop);
+      Trials trials = new Trials(tables, Budget.ofSchedules(Long.MAX_VALUE), report -> {});
+      Neighbours neighbours = new Neighbours(tables, trials.decoder().claims());
       Random random = new Random(seed);
       for (int i = 0; i < 200 && order.length > 1; i++) {
         trials.tryOrder(order);
-        trials.vary(order, random);
+        trials.vary(order, neighbours, random);
         int[] sorted = order.clone();
         Arrays.sort(sorted);
         assertArrayEquals(all, sorted, "shop " + seed);
@@ -36,13 +38,14 @@ class NeighboursTest {
   void everyOrderIsComeBy() {
     int[] same = {1, 1, 1, 1};
     Tables tables = new Tables(Published.oneMachine(new int[] {4, 3, 2, 1}, same, same));
-    Trials trials = new Trials(tables, Long.MAX_VALUE, report -> {});
+    Trials trials = new Trials(tables, Budget.ofSchedules(Long.MAX_VALUE), report -> {});
+    Neighbours neighbours = new Neighbours(tables, trials.decoder().claims());
     Random random = new Random(1);
     int[] order = {0, 1, 2, 3};
     Set<String> seen = new HashSet<>();
     for (int i = 0; i < 2000; i++) {
       trials.tryOrder(order);
-      trials.vary(order, random);
+      trials.vary(order, neighbours, random);
       seen.add(Arrays.toString(order));
     }
     assertEquals(24, seen.size());
