@@ -71,14 +71,13 @@ final class Population implements Walk {
     this.child = orders.get(0).clone();
     this.taken = new boolean[child.length];
     orders.forEach(this::addFirst);
-    this.bases = members.size();
+    this.bases = orders.size();
   }
 
   private void addFirst(int[] order) {
     System.arraycopy(order, 0, child, 0, child.length);
-    if (trials.tryOrder(child)) {
-      keep();
-    }
+    trials.tryOrder(child);
+    keep();
   }
 
   @Override
@@ -94,7 +93,7 @@ final class Population implements Walk {
       }
     }
     trials.refine(child);
-    if (trials.tryOrder(child)) {
+    if (trials.tryOrder(child) || !trials.spent()) {
       admit(first);
     }
   }
