@@ -24,6 +24,7 @@ final class PromiseOptions {
   /** What a promise calls what it is asked, and the command line does. */
   private static final Map<String, String> OPTIONS =
       Map.of(
+          ".plan", "--plan",
           ".piece", PIECE,
           ".quantity", QUANTITY,
           ".latest", LATEST,

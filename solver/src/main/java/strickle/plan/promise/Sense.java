@@ -28,6 +28,10 @@ final class Sense {
    */
   static void check(Book book, Plan plan, PromiseRequest request) {
     List<Fault> faults = new ArrayList<>();
+    if (plan.history().isPresent()) {
+      String right = "one laid out before anything has happened";
+      faults.add(new Fault(".plan", "a plan of which a part has been carried out", right));
+    }
     piece(book, request.piece()).ifPresent(faults::add);
     int quantity = request.quantity();
     if (quantity < 1 || quantity > MOST_PIECES) {
