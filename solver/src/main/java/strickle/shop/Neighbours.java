@@ -8,13 +8,15 @@ import java.util.random.RandomGenerator;
  */
 final class Neighbours {
 
-  /** Of a hundred moves so many draw together, where lots can be shared, and move a few claims. */
+  /** Of a hundred moves so many draw together, where lots can be shared. */
   private static final int DRAW_PERCENT = 20;
 
   /** So many, where a due date is missed, let a claim go before the one that holds it up. */
   private static final int CRITICAL_PERCENT = 35;
 
+  /** So many, where lots can be shared or links go back, move a few claims. */
   private static final int FEW_PERCENT = 30;
+
   private static final int SWAP_PERCENT = 50;
 
   /** The most claims that are moved together. */
@@ -29,10 +31,15 @@ final class Neighbours {
   private final Claims claims;
   private final boolean shares;
 
+  /** Of a hundred moves so many, with those that draw together, are of a few claims. */
+  private final int fewPercent;
+
   Neighbours(Tables tables, Claims claims) {
     this.tables = tables;
     this.claims = claims;
     this.shares = claims.count() > claims.jobClaims;
+    this.fewPercent =
+        shares ? DRAW_PERCENT + FEW_PERCENT : tables.distances.tethered > 0 ? FEW_PERCENT : 0;
   }
 
   /** Changes an order of two claims or more a little. */
@@ -68,7 +75,7 @@ final class Neighbours {
     if (shares && kind < DRAW_PERCENT && drawTogether(order, random)) {
       return;
     }
-    if (shares && kind < DRAW_PERCENT + FEW_PERCENT) {
+    if (kind < fewPercent) {
       moveFew(order, random);
     } else {
       changeOne(order, random);
