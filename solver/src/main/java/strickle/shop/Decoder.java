@@ -106,8 +106,7 @@ final class Decoder {
         placeFreed();
       }
     }
-    complete = complete && tethers.finish(runOfJob, jobOfRun);
-    return complete;
+    return complete && tethers.finish(runOfJob, jobOfRun);
   }
 
   /** How far the order decoded last is from being a schedule, as far as that is known. */
