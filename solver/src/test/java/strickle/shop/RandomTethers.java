@@ -6,16 +6,23 @@ import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
 
-/**
- * A small invented project with least and most lags from start to start.
- *
- * @param minutes minutes of each activity
- * @param uses for each activity its units of each resource
- * @param lags an activity, another, and how much later than the first the other starts at least;
- *     less than 0: how much earlier at most
- * @param capacities units of each resource
- */
-record RandomTethers(int[] minutes, int[][] uses, int[][] lags, int[] capacities) {
+/** A small invented project with least and most lags from start to start. */
+final class RandomTethers {
+
+  private final int[] minutes;
+  private final int[][] uses;
+
+  /** An activity, another, and how much later than the first the other starts at least. */
+  private final int[][] lags;
+
+  private final int[] capacities;
+
+  private RandomTethers(int[] minutes, int[][] uses, int[][] lags, int[] capacities) {
+    this.minutes = minutes;
+    this.uses = uses;
+    this.lags = lags;
+    this.capacities = capacities;
+  }
 
   static RandomTethers of(long seed, int activities) {
     Random random = new Random(seed);
