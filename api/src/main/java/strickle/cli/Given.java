@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
 import strickle.book.Fault;
 import strickle.book.Faulty;
 
@@ -41,6 +42,25 @@ final class Given {
   /** A decimal number such as 0.99; how large it may be is for others to say. */
   Optional<BigDecimal> decimal(String option, String text) {
     return read(option, text, "a number such as 30 or 0.99", Given::decimal);
+  }
+
+  /** An amount with its unit, read by a method of {@link strickle.book.Amount}. */
+  Optional<Double> amount(String option, String text, ToDoubleFunction<String> reading) {
+    if (text == null) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(reading.applyAsDouble(text));
+    } catch (Faulty faulty) {
+      faulty.faults().forEach(fault -> faults.add(fault.under(option)));
+      return Optional.empty();
+    }
+  }
+
+  /** The same, and it must be above zero. */
+  Optional<Double> amountAboveZero(
+      String option, String text, ToDoubleFunction<String> reading, String right) {
+    return amount(option, text, reading).filter(value -> must(value > 0, option, text, right));
   }
 
   /** A date, which means its midnight, or a date with a time. */

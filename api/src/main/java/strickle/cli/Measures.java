@@ -1,0 +1,74 @@
+package strickle.cli;
+
+import java.util.Locale;
+
+/**
+ * Puts measures into words, metric or US customary. Only text is so turned; JSON is metric always,
+ * as its fields say.
+ *
+ * @param us whether in US customary units
+ */
+record Measures(boolean us) {
+
+  private static final double GRAMS_PER_OUNCE = 28.349523125;
+  private static final double OUNCES_PER_POUND = 16;
+  private static final double ML_PER_FLUID_OUNCE = 29.5735295625;
+  private static final double FLUID_OUNCES_PER_GALLON = 128;
+  private static final double MM_PER_INCH = 25.4;
+  private static final double SQUARE_METRES_PER_SQUARE_FOOT = 0.09290304;
+  private static final double KG_PER_M3_OF_A_POUND_PER_CUBIC_FOOT = 453592.37 / 28316.846592;
+
+  /** From this many on, larger units are used. */
+  private static final double MANY = 10_000;
+
+  /** "1937.3 g", "22.700 kg", "8.50 oz", "4 lb 4.34 oz". */
+  String mass(double grams) {
+    if (!us) {
+      return grams < MANY ? text("%.1f g", grams) : text("%.3f kg", grams / 1000);
+    }
+    // Rounded first, so that no 16.00 oz are left beside the pounds.
+    double ounces = Math.rint(grams / GRAMS_PER_OUNCE * 100) / 100;
+    double pounds = Math.floor(ounces / OUNCES_PER_POUND);
+    double rest = ounces - pounds * OUNCES_PER_POUND;
+    return pounds == 0 ? text("%.2f oz", ounces) : text("%.0f lb %.2f oz", pounds, rest);
+  }
+
+  /** "750.0 ml", "12.000 l", "12.50 fl oz", "1.250 gal". */
+  String volume(double ml) {
+    if (!us) {
+      return ml < MANY ? text("%.1f ml", ml) : text("%.3f l", ml / 1000);
+    }
+    double ounces = ml / ML_PER_FLUID_OUNCE;
+    return ounces < FLUID_OUNCES_PER_GALLON
+        ? text("%.2f fl oz", ounces)
+        : text("%.3f gal", ounces / FLUID_OUNCES_PER_GALLON);
+  }
+
+  /** "12.5 mm", "0.492 in". */
+  String length(double mm) {
+    return us ? text("%.3f in", mm / MM_PER_INCH) : text("%.1f mm", mm);
+  }
+
+  /** "0.5000 m²", "5.382 ft²". */
+  String area(double squareMetres) {
+    return us
+        ? text("%.3f ft²", squareMetres / SQUARE_METRES_PER_SQUARE_FOOT)
+        : text("%.4f m²", squareMetres);
+  }
+
+  /** "2150 kg/m³", "134.2 lb/ft³". */
+  String density(double kgPerM3) {
+    return us
+        ? text("%.1f lb/ft³", kgPerM3 / KG_PER_M3_OF_A_POUND_PER_CUBIC_FOOT)
+        : text("%.0f kg/m³", kgPerM3);
+  }
+
+  /** "18.0 °C", "64.4 °F". */
+  String temperature(double celsius) {
+    return us ? text("%.1f °F", celsius * 9 / 5 + 32) : text("%.1f °C", celsius);
+  }
+
+  private static String text(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
+  }
+}
