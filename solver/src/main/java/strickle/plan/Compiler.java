@@ -199,7 +199,7 @@ final class Compiler {
   }
 
   /** The power of ten that makes every order's weight whole. */
-  private static long weightScale(Book book) {
+  static long weightScale(Book book) {
     int decimals =
         book.orders().stream()
             .mapToInt(order -> order.weight().stripTrailingZeros().scale())

@@ -30,6 +30,9 @@ public final class Planning {
   /** More than a studio of two pours in years; it keeps a slip of the pen from filling memory. */
   private static final int MOST_CASTINGS = 10_000;
 
+  /** A year. */
+  static final int YEAR_MINUTES = 366 * 24 * 60;
+
   private static final int HORIZONS = 4;
 
   private final Book book;
@@ -203,7 +206,7 @@ public final class Planning {
     return faults;
   }
 
-  private static Fault noHours() {
+  static Fault noHours() {
     return new Fault(
         "$.people",
         "hours that are used up before everything is made",

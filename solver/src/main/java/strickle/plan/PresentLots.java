@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import strickle.book.Person;
-import strickle.book.Piece;
 import strickle.shop.Schedule;
 
 /** Reads a plan back into the lots of a schedule, as far as a studio's shop still knows them. */
@@ -27,7 +26,9 @@ final class PresentLots {
   private PresentLots(StudioShop studio, Plan plan) {
     this.studio = studio;
     plan.tasks().forEach(task -> tasks.put(place(task), task));
-    studio.pieces().stream().map(Piece::id).forEach(id -> kinds.put(id, kinds.size()));
+    for (int kind = 0; kind < studio.pieces().size(); kind++) {
+      kinds.putIfAbsent(studio.pieces().get(kind).id(), kind);
+    }
     studio.book().people().stream().map(Person::id).forEach(id -> workers.put(id, workers.size()));
   }
 

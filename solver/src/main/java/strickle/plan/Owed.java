@@ -1,0 +1,91 @@
+package strickle.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import strickle.book.Book;
+import strickle.book.Line;
+import strickle.book.Order;
+import strickle.book.Piece;
+import strickle.shop.Due;
+
+/** What the orders of a book still need beyond what has been poured. */
+final class Owed {
+
+  /** Below this a fraction of a piece is rounding, not a piece. */
+  private static final double TOLERANCE = 1e-9;
+
+  private final Book book;
+  private final Map<String, Double> goods = new HashMap<>();
+  private final Map<String, Integer> poured = new HashMap<>();
+  private final Map<String, Integer> toPour = new LinkedHashMap<>();
+
+  private Owed(Standing standing) {
+    this.book = standing.book();
+    for (Lot lot : standing.present().lots()) {
+      if (standing.isBegun(lot)) {
+        for (Run run : lot.runs()) {
+          goods.merge(run.piece(), Goods.of(book, standing.withLosses(run)), Double::sum);
+          boolean counts = !Goods.isLost(book, standing.withLosses(run));
+          poured.merge(run.piece(), counts ? run.castings() : 0, Integer::sum);
+        }
+      }
+    }
+    Map<String, Long> asked = new HashMap<>();
+    book.orders().stream()
+        .flatMap(order -> order.lines().stream())
+        .forEach(line -> asked.merge(line.piece(), (long) line.quantity(), Long::sum));
+    for (Piece piece : book.pieces()) {
+      double missing = demand(piece, asked.getOrDefault(piece.id(), 0L)) - good(piece);
+      double castings = Math.ceil(missing / Needs.goodEach(book, piece) - TOLERANCE);
+      toPour.put(piece.id(), (int) Math.max(0, castings));
+    }
+  }
+
+  /** What is owed as things stand. */
+  static Owed of(Standing standing) {
+    return new Owed(standing);
+  }
+
+  private double good(Piece piece) {
+    return goods.getOrDefault(piece.id(), 0.0);
+  }
+
+  private static double demand(Piece piece, long asked) {
+    return Math.max(0, asked - piece.onHand());
+  }
+
+  /** Castings still to be poured, by piece. */
+  Map<String, Integer> toPour() {
+    return toPour;
+  }
+
+  /** Castings of a piece in all that bring anything, poured or to be poured. */
+  int castings(Piece piece) {
+    return poured.getOrDefault(piece.id(), 0) + toPour.get(piece.id());
+  }
+
+  /** What each order waits for, in the order they are served; kinds are places in the book. */
+  List<List<Due.Need>> needs() {
+    List<List<Due.Need>> needs = new ArrayList<>();
+    Map<String, Long> asked = new HashMap<>();
+    for (Order order : Needs.serving(book)) {
+      Map<Integer, Due.Need> ofOrder = new LinkedHashMap<>();
+      for (Line line : order.lines()) {
+        long sum = asked.merge(line.piece(), (long) line.quantity(), Long::sum);
+        Piece piece = book.piece(line.piece());
+        double worth = demand(piece, sum) / Needs.goodEach(book, piece);
+        int count = (int) Math.ceil(worth - TOLERANCE);
+        int kind = book.pieces().indexOf(piece);
+        if (count > 0 && castings(piece) > 0) {
+          int most = Math.min(count, castings(piece));
+          ofOrder.put(kind, new Due.Need(kind, most, Math.min(worth, most)));
+        }
+      }
+      needs.add(List.copyOf(ofOrder.values()));
+    }
+    return needs;
+  }
+}

@@ -1,0 +1,186 @@
+package strickle.plan;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import strickle.book.Book;
+import strickle.book.Fault;
+import strickle.book.Faulty;
+import strickle.book.Feasible;
+import strickle.plan.replan.Comparison;
+import strickle.plan.replan.Move;
+import strickle.plan.replan.ReplanRequest;
+import strickle.plan.replan.Replanned;
+import strickle.plan.replan.Thawed;
+
+/**
+ * Lays a plan that is under way out anew: what has happened stays as it was, what is about to stays
+ * as planned, and of the rest as little moves as can be without being later for it. It can be
+ * stopped from another thread at any moment and then keeps the best it has.
+ */
+public final class Replanning {
+
+  /**
+   * How the effort is spent: on everything kept, on pours kept, on what is free, on moving back.
+   */
+  private static final double ALL = 0.1;
+
+  private static final double POURS = 0.2;
+  private static final double FREE = 0.4;
+  private static final double BACK = 0.2;
+
+  /** So many lots at a time are tried to be moved back. */
+  private static final int MOST_TURNS = 60;
+
+  private final ReplanRequest request;
+  private final Standing standing;
+  private final RestSearch search;
+  private final Set<String> all = new TreeSet<>();
+
+  private Replanning(Book book, Plan present, ReplanRequest request) {
+    this.request = request;
+    this.standing = StandingReader.of(book, present, request.happened(), request.now());
+    Owed owed = Owed.of(standing);
+    RestPins pins = RestPins.of(standing);
+    List<Fault> faults = new ArrayList<>(Feasible.faults(book));
+    faults.addAll(Feasibility.masses(book));
+    faults.addAll(broken());
+    faults.addAll(pins.faults(owed));
+    if (!faults.isEmpty()) {
+      throw new Faulty(faults);
+    }
+    this.search = new RestSearch(standing, owed, pins, request);
+    present.lots().forEach(lot -> all.add(lot.id()));
+  }
+
+  /**
+   * Makes ready to lay a plan out anew.
+   *
+   * @param book the book as it is now; its orders and pins may be others than those of the plan
+   * @param present a plan whose tasks break no rule of the book
+   * @throws Faulty with everything that cannot have happened, paths beginning with {@code
+   *     $.happened[0]}, or with what in the book cannot be made or kept any more
+   */
+  public static Replanning of(Book book, Plan present, ReplanRequest request) {
+    boolean back =
+        present.history().isPresent() && request.now().isBefore(present.history().get().now());
+    if (back) {
+      String right = "a time not before " + present.history().get().now() + ", as the plan has it";
+      throw new Faulty(List.of(new Fault("now", request.now().toString(), right)));
+    }
+    return new Replanning(book, present, request);
+  }
+
+  /** Ends the search soon; the best plan found so far is kept. */
+  public void stop() {
+    search.stop();
+  }
+
+  /**
+   * Lays out anew, until the effort is spent or {@link #stop} is called.
+   *
+   * @throws Faulty when a pin cannot be kept, or there are no hours for all of it
+   */
+  public Replanned run() {
+    RestPlan best = search.of(standing(this::isAny), false, ALL);
+    if (!best.isAsItWas()) {
+      best = best.orBetter(search.of(standing(this::isAny), true, ALL));
+      if (best.isLate()) {
+        best = best.orBetter(search.of(standing(this::isPour), false, POURS));
+        best = best.orBetter(movedBack(search.of(standing(this::isFrozen), false, FREE)));
+      }
+    }
+    return replanned(best);
+  }
+
+  private Predicate<Task> standing(Predicate<Task> wanted) {
+    return wanted.or(this::isFrozen);
+  }
+
+  private boolean isAny(Task task) {
+    return true;
+  }
+
+  private boolean isPour(Task task) {
+    return task.kind() == TaskKind.POUR;
+  }
+
+  private boolean isFrozen(Task task) {
+    return task.start().isBefore(request.frozenUntil());
+  }
+
+  /** Lets lots stay after all, as many as can without the plan getting later. */
+  private RestPlan movedBack(RestPlan free) {
+    RestPlan best = free;
+    Set<String> stay = new TreeSet<>();
+    List<String> lots = new ArrayList<>(all);
+    int turns = Math.min(MOST_TURNS, lots.size());
+    for (int turn = 0; turn < turns; turn++) {
+      int from = lots.size() * turn / turns;
+      int to = lots.size() * (turn + 1) / turns;
+      Set<String> tried = new TreeSet<>(stay);
+      tried.addAll(lots.subList(from, to));
+      Predicate<Task> wanted = task -> tried.contains(task.lot()) || isFrozen(task);
+      RestPlan next = search.from(best, wanted, BACK / turns);
+      if (next.compareTo(best) <= 0) {
+        best = next;
+        stay.addAll(tried);
+      }
+    }
+    return best;
+  }
+
+  private Replanned replanned(RestPlan best) {
+    List<Move> moves = Comparison.moves(standing.present(), best.plan());
+    Map<String, Move> byTask = new HashMap<>();
+    moves.forEach(move -> byTask.put(move.task(), move));
+    List<Thawed> thawed = new ArrayList<>();
+    Map<String, String> reasons = new LinkedHashMap<>(best.reasons());
+    for (Task task : standing.present().tasks()) {
+      Optional<Move> move = Optional.ofNullable(byTask.get(task.id()));
+      boolean moved = move.map(one -> one.change().isMove()).orElse(false);
+      String reason = reasons.get(Tasks.idOf(task));
+      if (moved && reason != null && isFrozen(task)) {
+        thawed.add(new Thawed(task.id(), reason));
+      }
+    }
+    return new Replanned(
+        best.plan(), moves, Comparison.orders(standing.present(), best.plan()), thawed);
+  }
+
+  /** Forms of which nothing that is needed is left. */
+  private List<Fault> broken() {
+    Map<String, Integer> left = new HashMap<>();
+    standing.book().forms().forEach(form -> left.put(form.id(), form.count()));
+    standing.broken().forEach(one -> left.merge(one.form(), -one.units().size(), Integer::sum));
+    List<Fault> faults = new ArrayList<>();
+    Owed owed = Owed.of(standing);
+    for (int i = 0; i < standing.book().pieces().size(); i++) {
+      var piece = standing.book().pieces().get(i);
+      if (owed.toPour().get(piece.id()) > 0) {
+        Map<String, Integer> needed = new HashMap<>();
+        standing
+            .book()
+            .mould(piece.mould())
+            .forms()
+            .forEach(use -> needed.merge(use.form(), use.count(), Integer::sum));
+        int place = i;
+        needed.forEach(
+            (form, count) -> {
+              if (count > left.get(form)) {
+                String found = count + " of form \"" + form + "\" for piece \"" + piece.id() + "\"";
+                String right = "at most " + left.get(form) + ", all that are whole";
+                faults.add(new Fault("$.pieces[" + place + "].mould", found, right));
+              }
+            });
+      }
+    }
+    return faults;
+  }
+}

@@ -1,0 +1,63 @@
+package strickle.plan;
+
+import java.math.BigDecimal;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import strickle.plan.replan.Comparison;
+import strickle.plan.replan.Move;
+import strickle.shop.Schedule;
+
+/**
+ * One way to lay out the rest of a plan, and how good it is: first what exceeds a most-wait, then
+ * lateness, then how much moves, then the minutes of work and when all is ready.
+ *
+ * @param plan the plan
+ * @param reasons why tasks that were wanted to stay could not, by task
+ * @param schedule the schedule it comes from
+ * @param moves what has moved
+ */
+record RestPlan(Plan plan, Map<String, String> reasons, Schedule schedule, List<Move> moves)
+    implements Comparable<RestPlan> {
+
+  private static final Comparator<RestPlan> BETTER =
+      Comparator.comparingLong(RestPlan::exceededMinutes)
+          .thenComparing(RestPlan::late)
+          .thenComparingLong(RestPlan::moved)
+          .thenComparingLong(one -> Comparison.movedMinutes(one.moves))
+          .thenComparingLong(one -> one.plan.totals().attendedMinutes())
+          .thenComparingLong(one -> one.schedule.value().flow());
+
+  private long exceededMinutes() {
+    return plan.history().orElseThrow().exceeded().stream()
+        .mapToLong(History.Exceeded::minutes)
+        .sum();
+  }
+
+  private BigDecimal late() {
+    return plan.totals().weightedLateHours();
+  }
+
+  private long moved() {
+    return moves.stream().filter(move -> move.change().isMove()).count();
+  }
+
+  /** Whether no task still to come has moved, is new or gone. */
+  boolean isAsItWas() {
+    return moved() == 0;
+  }
+
+  /** Whether anything is late, or waits too long. */
+  boolean isLate() {
+    return late().signum() > 0 || exceededMinutes() > 0;
+  }
+
+  RestPlan orBetter(RestPlan other) {
+    return other.compareTo(this) < 0 ? other : this;
+  }
+
+  @Override
+  public int compareTo(RestPlan other) {
+    return BETTER.compare(this, other);
+  }
+}

@@ -1,0 +1,171 @@
+package strickle.plan;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+import strickle.book.Fault;
+import strickle.book.Faulty;
+import strickle.plan.replan.Comparison;
+import strickle.plan.replan.ReplanRequest;
+import strickle.shop.Budget;
+import strickle.shop.NoRoomException;
+import strickle.shop.Schedule;
+import strickle.shop.Scheduler;
+
+/** Looks for the best plan in which some tasks stay, and lets go of what cannot. */
+final class RestSearch {
+
+  /** A lot that finds no room is let go of, or put behind the others, so often at the most. */
+  private static final int MOST_ATTEMPTS = 500;
+
+  private static final String NO_ROOM = "it finds no room beside what is under way";
+
+  private final Standing standing;
+  private final RestPins pins;
+  private final ReplanRequest request;
+  private final RestShop shop;
+  private final Keeping keeping;
+  private Scheduler scheduler;
+  private boolean stopped;
+
+  RestSearch(Standing standing, Owed owed, RestPins pins, ReplanRequest request) {
+    this.standing = standing;
+    this.pins = pins;
+    this.request = request;
+    int horizon = standing.now() + Planning.horizon(standing.book(), standing.time());
+    this.shop = new RestShop(standing, owed, horizon);
+    this.keeping =
+        new Keeping(standing, shop.hours(), shop.oneOfEach().shop().clocks(), owed, pins.present());
+  }
+
+  /** Ends the search soon. */
+  synchronized void stop() {
+    stopped = true;
+    if (scheduler != null) {
+      scheduler.stop();
+    }
+  }
+
+  /** The best plan found in which those tasks stay that are wanted to and can. */
+  RestPlan of(Predicate<Task> wanted, boolean notBefore, double share) {
+    return of(wanted, notBefore, share, Optional.empty());
+  }
+
+  /** The same, beginning from another plan. */
+  RestPlan from(RestPlan other, Predicate<Task> wanted, double share) {
+    return of(wanted, false, share, Optional.of(other.plan()));
+  }
+
+  private RestPlan of(
+      Predicate<Task> wanted, boolean notBefore, double share, Optional<Plan> begin) {
+    Set<String> free = new HashSet<>();
+    Set<String> last = new HashSet<>();
+    Map<String, String> reasons = new LinkedHashMap<>();
+    for (int attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
+      List<KeptLot> kept = kept(wanted, free, last);
+      keeping.reasons().forEach(reasons::putIfAbsent);
+      StudioShop studio = shop.with(kept, notBefore);
+      try {
+        Schedule schedule = begin(studio, begin.orElse(standing.present()), share).run();
+        Plan plan = RestAssembler.plan(standing, studio, kept, schedule, request.seed());
+        return new RestPlan(plan, reasons, schedule, Comparison.moves(standing.present(), plan));
+      } catch (NoRoomException none) {
+        if (none.settledLot() < 0) {
+          throw new Faulty(List.of(Planning.noHours()));
+        }
+        letGo(kept, kept.get(none.settledLot()), free, last, reasons);
+      }
+    }
+    throw new Faulty(List.of(Planning.noHours()));
+  }
+
+  private List<KeptLot> kept(Predicate<Task> wanted, Set<String> free, Set<String> last) {
+    List<KeptLot> kept =
+        new ArrayList<>(keeping.kept(t -> !free.contains(t.lot()) && wanted.test(t)));
+    must(kept);
+    List<KeptLot> behind = kept.stream().filter(lot -> last.contains(lot.lot().id())).toList();
+    kept.removeAll(behind);
+    kept.addAll(behind);
+    kept.addAll(pins.fresh());
+    return kept;
+  }
+
+  /** A pin is kept, or refused with the reason. */
+  private void must(List<KeptLot> kept) {
+    List<Fault> faults = new ArrayList<>();
+    for (String lot : pins.present()) {
+      if (kept.stream().noneMatch(one -> one.lot().id().equals(lot))) {
+        String reason = keeping.reasons().getOrDefault(Tasks.pour(lot), NO_ROOM);
+        faults.add(pins.fault(lot, reason));
+      }
+    }
+    if (!faults.isEmpty()) {
+      throw new Faulty(faults);
+    }
+  }
+
+  /** What stays of a lot without room is let go of; if that is all history, it comes last. */
+  private void letGo(
+      List<KeptLot> kept,
+      KeptLot failed,
+      Set<String> free,
+      Set<String> last,
+      Map<String, String> reasons) {
+    String id = failed.lot().id();
+    if (free.add(id) && hasPlanned(failed)) {
+      new Tasks(standing.present())
+          .get(Tasks.pour(id))
+          .ifPresent(pour -> reasons.putIfAbsent(Tasks.pour(id), NO_ROOM));
+      failed
+          .lot()
+          .runs()
+          .forEach(
+              run -> failed.rest(run).forEach(task -> reasons.putIfAbsent(task.id(), NO_ROOM)));
+      return;
+    }
+    List<KeptLot> others =
+        kept.stream()
+            .filter(lot -> !free.contains(lot.lot().id()) && hasPlanned(lot))
+            .filter(lot -> pins.of(lot).isEmpty())
+            .toList();
+    if (!others.isEmpty()) {
+      free.add(others.get(others.size() - 1).lot().id());
+    } else if (pins.of(failed).isPresent()) {
+      throw new Faulty(List.of(PinRules.noRoom(pins.of(failed).get())));
+    } else if (!last.add(id)) {
+      throw new Faulty(List.of(Planning.noHours()));
+    }
+  }
+
+  private static boolean hasPlanned(KeptLot lot) {
+    return !lot.pour().isHistory()
+        || lot.rest().values().stream().flatMap(List::stream).anyMatch(task -> !task.isHistory());
+  }
+
+  private synchronized Scheduler begin(StudioShop studio, Plan from, double share) {
+    List<Schedule.Lot> present = PresentLots.of(studio, from);
+    scheduler = new Scheduler(studio.shop(), budget(share), request.seed(), present, report -> {});
+    if (stopped) {
+      scheduler.stop();
+    }
+    return scheduler;
+  }
+
+  private Budget budget(double share) {
+    return request
+        .effort()
+        .time()
+        .map(time -> Budget.ofTime(Duration.ofNanos((long) (time.toNanos() * share))))
+        .orElseGet(
+            () -> {
+              long all = request.effort().schedules().orElseThrow();
+              return Budget.ofSchedules(Math.max(1, (long) (all * share)));
+            });
+  }
+}
