@@ -1,30 +1,87 @@
 package strickle.plan;
 
+import java.util.Collection;
 import strickle.book.Book;
 import strickle.book.Piece;
 
-/** What runs are good for, with what is known to be lost of them. */
+/**
+ * What runs are good for, with what is known to be lost of them. On average a run brings its usual
+ * share of good pieces, and no more than are left. With a cover each piece that is left turns out
+ * good or not by itself.
+ */
 final class Goods {
 
-  private Goods() {}
+  /** Below this a fraction of a piece, or of a chance, is rounding. */
+  private static final double TOLERANCE = 1e-9;
+
+  private final Book book;
+  private final Cover cover;
+
+  Goods(Book book, Cover cover) {
+    this.book = book;
+    this.cover = cover;
+  }
 
   /** Pieces that come out of a run's moulds. */
   static int pieces(Book book, Run run) {
-    return run.castings() * book.mould(book.piece(run.piece()).mould()).cavities();
-  }
-
-  /**
-   * Good pieces to be expected of a run: the usual share, and no more than are left. A fraction is
-   * kept.
-   */
-  static double of(Book book, Run run) {
-    Piece piece = book.piece(run.piece());
-    double usual = run.castings() * Needs.goodEach(book, piece);
-    return Math.min(usual, Math.max(0, pieces(book, run) - run.scrapped()));
+    return run.castings() * cavities(book, book.piece(run.piece()));
   }
 
   /** Whether nothing is left of a run, so that it needs no steps any more. */
   static boolean isLost(Book book, Run run) {
     return run.scrapped() >= pieces(book, run);
+  }
+
+  private static int cavities(Book book, Piece piece) {
+    return book.mould(piece.mould()).cavities();
+  }
+
+  /**
+   * How much a run brings: good pieces on average, or with a cover pieces that may turn out good.
+   */
+  double of(Run run) {
+    double left = Math.max(0, pieces(book, run) - run.scrapped());
+    double usual = run.castings() * Cover.goodEach(book, book.piece(run.piece()));
+    return cover.percent().isPresent() ? left : Math.min(usual, left);
+  }
+
+  /** How much one casting of a piece of which nothing is lost brings. */
+  double each(Piece piece) {
+    return cover.percent().isPresent() ? cavities(book, piece) : Cover.goodEach(book, piece);
+  }
+
+  /** How much has to be brought for so many pieces asked for in all, beyond what is on hand. */
+  double needed(Piece piece, long asked) {
+    long wanted = Math.max(0, asked - piece.onHand());
+    return cover.percent().isPresent() ? trials(piece, wanted) : wanted;
+  }
+
+  /** Whether runs bring as much as is needed. */
+  boolean suffice(Collection<Run> runs, double needed) {
+    return runs.stream().mapToDouble(this::of).sum() >= needed - TOLERANCE;
+  }
+
+  /** Castings it takes to bring so much. */
+  int castings(Piece piece, double missing) {
+    return (int) Math.max(0, Math.ceil(missing / each(piece) - TOLERANCE));
+  }
+
+  /** The fewest pieces of which enough turn out good as often as the cover asks. */
+  private long trials(Piece piece, long wanted) {
+    double enough = cover.percent().orElseThrow() / 100 - TOLERANCE;
+    double good = piece.goodPercent() / 100;
+    long tooFew = wanted - 1;
+    long most = Math.max(1, wanted);
+    while (wanted > 0 && Binomial.atLeast(most, good, wanted) < enough) {
+      tooFew = most;
+      most *= 2;
+    }
+    while (wanted > 0 && most - tooFew > 1) {
+      long middle = (tooFew + most) / 2;
+      boolean covers = Binomial.atLeast(middle, good, wanted) >= enough;
+      most = covers ? middle : most;
+      tooFew = covers ? tooFew : middle;
+    }
+    return wanted > 0 ? most : 0;
   }
 }

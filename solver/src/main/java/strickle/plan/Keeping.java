@@ -65,12 +65,23 @@ final class Keeping {
       kept(lot, wanted, left).ifPresent(kept::add);
     }
     kept.sort(
-        Comparator.comparing((KeptLot one) -> !one.begun()).thenComparingInt(this::comesNext));
+        Comparator.comparing((KeptLot one) -> !one.begun())
+            .thenComparing(one -> !rests(one))
+            .thenComparingInt(this::comesNext));
     return kept;
   }
 
   private int start(Lot lot) {
     return tasks.get(Tasks.pour(lot.id())).map(standing::start).orElse(0);
+  }
+
+  /** Whether a run rests at a station, waiting for its next step: it has to leave first. */
+  private boolean rests(KeptLot kept) {
+    return kept.begun()
+        && kept.lot().runs().stream()
+            .filter(run -> kept.rest(run).size() > 1)
+            .map(run -> standing.book().piece(run.piece()).route().get(kept.rest(run).size() - 2))
+            .anyMatch(step -> step.restsOn().isPresent());
   }
 
   /** When the first task that does not stay was planned. */
@@ -253,7 +264,13 @@ final class Keeping {
             clocks.get(clock).end(from, hours) <= start,
             task,
             "the wait before it is not over by then")
-        && must(!late, task, "the wait before it would be too long");
+        && must(!late || isKnown(task), task, "the wait before it would be too long");
+  }
+
+  /** Whether the plan says already that a task comes too late, as nothing could help it. */
+  private boolean isKnown(Task task) {
+    return standing.present().history().map(History::exceeded).orElse(List.of()).stream()
+        .anyMatch(one -> one.task().equals(task.id()));
   }
 
   private int person(String id) {

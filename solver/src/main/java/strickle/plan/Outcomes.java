@@ -18,7 +18,6 @@ import strickle.book.Order;
 /** What the runs of a plan under way come to for the orders: lost pieces serve nobody. */
 final class Outcomes {
 
-  private static final double TOLERANCE_PIECES = 1e-9;
   private static final long HOUR = 60;
   private static final DateTimeFormatter MOMENT =
       DateTimeFormatter.ofPattern("EEE d MMM HH:mm", Locale.ENGLISH);
@@ -26,15 +25,17 @@ final class Outcomes {
   private record Bringing(Optional<Run> run, OffsetDateTime at) {}
 
   private final Book book;
+  private final Goods goods;
   private final OffsetDateTime from;
   private final StudioTime time;
   private final int lots;
   private final Map<String, List<Bringing>> byPiece = new HashMap<>();
   private OffsetDateTime lastReady;
 
-  Outcomes(Book book, OffsetDateTime from, List<Lot> lots, List<Ready> ready) {
-    this.book = book;
-    this.from = from;
+  Outcomes(Standing standing, List<Lot> lots, List<Ready> ready) {
+    this.book = standing.book();
+    this.goods = standing.goods();
+    this.from = standing.present().from();
     this.time = new StudioTime(from.toInstant(), book.studio().timeZone());
     this.lots = lots.size();
     this.lastReady = from;
@@ -70,13 +71,14 @@ final class Outcomes {
 
   private Bringing brought(Line line, Map<String, Long> asked) {
     long sum = asked.merge(line.piece(), (long) line.quantity(), Long::sum);
-    double missing = sum - book.piece(line.piece()).onHand();
+    double needed = goods.needed(book.piece(line.piece()), sum);
+    List<Run> runs = new ArrayList<>();
     Bringing last = new Bringing(Optional.empty(), from);
     for (Bringing one : byPiece.getOrDefault(line.piece(), List.of())) {
-      if (missing <= TOLERANCE_PIECES) {
+      if (goods.suffice(runs, needed)) {
         break;
       }
-      missing -= Goods.of(book, one.run().orElseThrow());
+      runs.add(one.run().orElseThrow());
       last = one.at().isAfter(last.at()) ? one : last;
     }
     return last;

@@ -14,20 +14,19 @@ import strickle.shop.Due;
 /** What the orders of a book still need beyond what has been poured. */
 final class Owed {
 
-  /** Below this a fraction of a piece is rounding, not a piece. */
-  private static final double TOLERANCE = 1e-9;
-
   private final Book book;
-  private final Map<String, Double> goods = new HashMap<>();
+  private final Goods each;
+  private final Map<String, Double> brought = new HashMap<>();
   private final Map<String, Integer> poured = new HashMap<>();
   private final Map<String, Integer> toPour = new LinkedHashMap<>();
 
   private Owed(Standing standing) {
     this.book = standing.book();
+    this.each = standing.goods();
     for (Lot lot : standing.present().lots()) {
       if (standing.isBegun(lot)) {
         for (Run run : lot.runs()) {
-          goods.merge(run.piece(), Goods.of(book, standing.withLosses(run)), Double::sum);
+          brought.merge(run.piece(), each.of(standing.withLosses(run)), Double::sum);
           boolean counts = !Goods.isLost(book, standing.withLosses(run));
           poured.merge(run.piece(), counts ? run.castings() : 0, Integer::sum);
         }
@@ -38,23 +37,15 @@ final class Owed {
         .flatMap(order -> order.lines().stream())
         .forEach(line -> asked.merge(line.piece(), (long) line.quantity(), Long::sum));
     for (Piece piece : book.pieces()) {
-      double missing = demand(piece, asked.getOrDefault(piece.id(), 0L)) - good(piece);
-      double castings = Math.ceil(missing / Needs.goodEach(book, piece) - TOLERANCE);
-      toPour.put(piece.id(), (int) Math.max(0, castings));
+      double needed = each.needed(piece, asked.getOrDefault(piece.id(), 0L));
+      double missing = needed - brought.getOrDefault(piece.id(), 0.0);
+      toPour.put(piece.id(), each.castings(piece, missing));
     }
   }
 
   /** What is owed as things stand. */
   static Owed of(Standing standing) {
     return new Owed(standing);
-  }
-
-  private double good(Piece piece) {
-    return goods.getOrDefault(piece.id(), 0.0);
-  }
-
-  private static double demand(Piece piece, long asked) {
-    return Math.max(0, asked - piece.onHand());
   }
 
   /** Castings still to be poured, by piece. */
@@ -76,8 +67,9 @@ final class Owed {
       for (Line line : order.lines()) {
         long sum = asked.merge(line.piece(), (long) line.quantity(), Long::sum);
         Piece piece = book.piece(line.piece());
-        double worth = demand(piece, sum) / Needs.goodEach(book, piece);
-        int count = (int) Math.ceil(worth - TOLERANCE);
+        double needed = each.needed(piece, sum);
+        double worth = needed / each.each(piece);
+        int count = each.castings(piece, needed);
         int kind = book.pieces().indexOf(piece);
         if (count > 0 && castings(piece) > 0) {
           int most = Math.min(count, castings(piece));

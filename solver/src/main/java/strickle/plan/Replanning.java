@@ -145,8 +145,8 @@ public final class Replanning {
     for (Task task : standing.present().tasks()) {
       Optional<Move> move = Optional.ofNullable(byTask.get(task.id()));
       boolean moved = move.map(one -> one.change().isMove()).orElse(false);
-      String reason = reasons.get(Tasks.idOf(task));
-      if (moved && reason != null && isFrozen(task)) {
+      if (moved && isFrozen(task)) {
+        String reason = reasons.getOrDefault(Tasks.idOf(task), "the task before it has moved");
         thawed.add(new Thawed(task.id(), reason));
       }
     }

@@ -57,7 +57,7 @@ final class RestAssembler {
   }
 
   private Plan plan(long seed) {
-    Outcomes outcomes = new Outcomes(book, standing.present().from(), lots, ready);
+    Outcomes outcomes = new Outcomes(standing, lots, ready);
     History history =
         new History(
             standing.time().at(standing.now()), standing.away(), standing.broken(), exceeded);
@@ -66,6 +66,7 @@ final class RestAssembler {
         book.studio().name(),
         standing.present().from(),
         seed,
+        standing.present().coverPercent(),
         lots,
         tasks,
         waits,

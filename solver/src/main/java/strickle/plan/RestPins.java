@@ -93,7 +93,7 @@ final class RestPins {
         }
       }
     }
-    for (Fault fault : PinRules.faults(book, standing.time())) {
+    for (Fault fault : PinRules.faults(book, standing.time(), Needs.of(book))) {
       boolean isOurs = ours.stream().anyMatch(path -> fault.path().startsWith(path + "."));
       boolean ofCount = fault.found().contains(" pinned so far");
       if (isOurs && !ofCount) {

@@ -2,6 +2,8 @@ package strickle.plan;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,6 +25,9 @@ final class RestSearch {
 
   /** A lot that finds no room is let go of, or put behind the others, so often at the most. */
   private static final int MOST_ATTEMPTS = 500;
+
+  /** A lot under way that finds no room is put behind the others so often. */
+  private static final int MOST_TIMES_LAST = 3;
 
   private static final String NO_ROOM = "it finds no room beside what is under way";
 
@@ -65,7 +70,7 @@ final class RestSearch {
   private RestPlan of(
       Predicate<Task> wanted, boolean notBefore, double share, Optional<Plan> begin) {
     Set<String> free = new HashSet<>();
-    Set<String> last = new HashSet<>();
+    List<String> last = new ArrayList<>();
     Map<String, String> reasons = new LinkedHashMap<>();
     for (int attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
       List<KeptLot> kept = kept(wanted, free, last);
@@ -85,13 +90,14 @@ final class RestSearch {
     throw new Faulty(List.of(Planning.noHours()));
   }
 
-  private List<KeptLot> kept(Predicate<Task> wanted, Set<String> free, Set<String> last) {
+  private List<KeptLot> kept(Predicate<Task> wanted, Set<String> free, List<String> last) {
     List<KeptLot> kept =
         new ArrayList<>(keeping.kept(t -> !free.contains(t.lot()) && wanted.test(t)));
     must(kept);
-    List<KeptLot> behind = kept.stream().filter(lot -> last.contains(lot.lot().id())).toList();
-    kept.removeAll(behind);
-    kept.addAll(behind);
+    // The order of those under way may matter, and those to come stay behind them.
+    kept.sort(
+        Comparator.comparing((KeptLot lot) -> !lot.begun())
+            .thenComparingInt(lot -> last.lastIndexOf(lot.lot().id())));
     kept.addAll(pins.fresh());
     return kept;
   }
@@ -110,36 +116,35 @@ final class RestSearch {
     }
   }
 
-  /** What stays of a lot without room is let go of; if that is all history, it comes last. */
+  /**
+   * A lot under way without room is put behind the others under way, as these may have to leave a
+   * place for it; if that does not help, or it is still to come, what stays of it is let go of, and
+   * then what stays of others.
+   */
   private void letGo(
       List<KeptLot> kept,
       KeptLot failed,
       Set<String> free,
-      Set<String> last,
+      List<String> last,
       Map<String, String> reasons) {
     String id = failed.lot().id();
-    if (free.add(id) && hasPlanned(failed)) {
-      new Tasks(standing.present())
-          .get(Tasks.pour(id))
-          .ifPresent(pour -> reasons.putIfAbsent(Tasks.pour(id), NO_ROOM));
-      failed
-          .lot()
-          .runs()
-          .forEach(
-              run -> failed.rest(run).forEach(task -> reasons.putIfAbsent(task.id(), NO_ROOM)));
-      return;
-    }
     List<KeptLot> others =
-        kept.stream()
-            .filter(lot -> !free.contains(lot.lot().id()) && hasPlanned(lot))
-            .filter(lot -> pins.of(lot).isEmpty())
-            .toList();
-    if (!others.isEmpty()) {
-      free.add(others.get(others.size() - 1).lot().id());
-    } else if (pins.of(failed).isPresent()) {
+        kept.stream().filter(lot -> hasPlanned(lot) && pins.of(lot).isEmpty()).toList();
+    if (failed.begun() && Collections.frequency(last, id) < MOST_TIMES_LAST) {
+      last.add(id);
+    } else if (pins.of(failed).isPresent() && others.isEmpty()) {
       throw new Faulty(List.of(PinRules.noRoom(pins.of(failed).get())));
-    } else if (!last.add(id)) {
+    } else if (others.isEmpty()) {
       throw new Faulty(List.of(Planning.noHours()));
+    } else {
+      KeptLot freed = others.contains(failed) ? failed : others.get(others.size() - 1);
+      free.add(freed.lot().id());
+      reasons.putIfAbsent(Tasks.idOf(freed.pour()), NO_ROOM);
+      freed
+          .rest()
+          .values()
+          .forEach(rest -> rest.forEach(task -> reasons.putIfAbsent(Tasks.idOf(task), NO_ROOM)));
+      last.clear();
     }
   }
 

@@ -155,7 +155,7 @@ final class RestShop {
     if (run.scrapped() == 0) {
       return run.castings();
     }
-    double worth = Goods.of(standing.book(), run) / Needs.goodEach(standing.book(), piece);
+    double worth = standing.goods().of(run) / standing.goods().each(piece);
     return Math.min(run.castings(), worth);
   }
 

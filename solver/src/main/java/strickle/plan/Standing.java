@@ -28,6 +28,11 @@ record Standing(
     List<History.Away> away,
     List<History.Broken> broken) {
 
+  /** What runs are good for, by the cover the plan was made with. */
+  Goods goods() {
+    return new Goods(book, Cover.of(present.coverPercent()));
+  }
+
   Optional<Task> history(String task) {
     return Optional.ofNullable(history.get(task));
   }

@@ -95,10 +95,9 @@ final class Decoder {
     decoded++;
     order = claimsInOrder;
     clear();
-    for (int fixed = 0; fixed < settled.count() && complete; fixed++) {
-      placeSettled(fixed);
-    }
+    placeSettled(0, settled.underWay());
     slots.loseWhatIsLost();
+    placeSettled(settled.underWay(), settled.count());
     for (int at = 0; at < order.length && complete; at++) {
       int job = claims.job[order[at]];
       if (job != Claims.BREAK) {
@@ -145,6 +144,12 @@ final class Decoder {
     failedSettled = -1;
     tethers.clear();
     settled.take(slots);
+  }
+
+  private void placeSettled(int first, int end) {
+    for (int fixed = first; fixed < end && complete; fixed++) {
+      placeSettled(fixed);
+    }
   }
 
   private void placeSettled(int fixed) {

@@ -7,7 +7,7 @@ import java.util.List;
  *
  * @param name what a person calls it
  * @param capacity how many units there are at first, 0 or more
- * @param lost units that are gone from some minute on; settled lots are exempt from that
+ * @param lost units that are gone from some minute on; lots under way are exempt from that
  */
 public record Resource(String name, int capacity, List<Lost> lost) {
 

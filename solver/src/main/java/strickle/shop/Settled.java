@@ -14,6 +14,7 @@ final class Settled {
   private final List<FixedLot> fixed;
   private final int[][] jobs;
   private final int[] firstRun;
+  private final int underWay;
 
   /** For each run its part, and what is settled of it: the first activity and then the rest. */
   private final FixedLot.Part[] parts;
@@ -27,6 +28,7 @@ final class Settled {
   Settled(Tables tables) {
     this.tables = tables;
     this.fixed = tables.shop.fixed();
+    this.underWay = (int) fixed.stream().filter(FixedLot::begun).count();
     this.jobs = new int[fixed.size()][];
     this.firstRun = Tables.sums(fixed.stream().mapToInt(lot -> lot.parts().size()).toArray());
     this.parts = new FixedLot.Part[firstRun[fixed.size()]];
@@ -95,7 +97,12 @@ final class Settled {
     return end[run][local];
   }
 
-  /** Which lots are under way. */
+  /** How many lots are under way; they come first. */
+  int underWay() {
+    return underWay;
+  }
+
+  /** Whether a lot is under way. */
   boolean begun(int lot) {
     return fixed.get(lot).begun();
   }

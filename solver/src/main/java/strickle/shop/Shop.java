@@ -14,7 +14,8 @@ import java.util.List;
  * @param kinds what is to be done
  * @param links what has to wait for what
  * @param dues when it has to be done
- * @param fixed lots that are already settled, in the order in which they are placed
+ * @param fixed lots that are already settled, in the order in which they are placed; those under
+ *     way come first
  */
 public record Shop(
     int horizonMinutes,

@@ -26,6 +26,7 @@ final class ShopCheck {
     }
     shop.dues().forEach(check::due);
     shop.fixed().forEach(check::fixed);
+    check.underWayFirst();
     check.fixedJobs();
   }
 
@@ -148,6 +149,14 @@ final class ShopCheck {
       boolean waits = shop.links().stream().anyMatch(link -> link.after() == part.kind());
       must(!waits, "settled lot", "kinds that wait for no others, unlike " + kind.name());
       rest(lot, part, kind);
+    }
+  }
+
+  private void underWayFirst() {
+    boolean over = false;
+    for (FixedLot lot : shop.fixed()) {
+      must(!over || !lot.begun(), "settled lots", "those under way first");
+      over |= !lot.begun();
     }
   }
 

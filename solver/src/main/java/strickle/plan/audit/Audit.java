@@ -16,6 +16,7 @@ public final class Audit {
           new BallastRule(),
           new WaitsRule(),
           new TotalsRule(),
+          new HistoryRule(),
           new PourRule(),
           new DemouldRule(),
           new StepsRule(),

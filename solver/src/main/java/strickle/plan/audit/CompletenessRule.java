@@ -1,5 +1,6 @@
 package strickle.plan.audit;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -24,55 +25,67 @@ final class CompletenessRule implements Rule {
         facts.book().orders().stream()
             .flatMap(order -> order.lines().stream())
             .collect(Collectors.groupingBy(Line::piece, Collectors.summingLong(Line::quantity)));
-    Map<String, Long> planned =
-        facts.courses().stream()
-            .collect(
-                Collectors.groupingBy(
-                    course -> course.piece().id(),
-                    Collectors.summingLong(course -> course.run().castings())));
     for (Piece piece : facts.book().pieces()) {
-      long castings = planned.getOrDefault(piece.id(), 0L);
-      castings(facts, piece, owed.getOrDefault(piece.id(), 0L), castings, findings);
+      List<Course> courses =
+          facts.courses().stream()
+              .filter(course -> course.piece().id().equals(piece.id()))
+              .toList();
+      castings(facts, piece, owed.getOrDefault(piece.id(), 0L), courses, findings);
     }
     reasons(facts, findings);
   }
 
   private static void castings(
-      Facts facts, Piece piece, long owed, long castings, Findings findings) {
+      Facts facts, Piece piece, long owed, List<Course> courses, Findings findings) {
     OptionalDouble cover = facts.plan().coverPercent();
     if (cover.isPresent()) {
-      cover(facts, piece, owed, castings, findings);
+      cover(facts, piece, owed, courses, findings);
       return;
     }
-    long needed = needed(facts, piece, owed);
+    double poured = courses.stream().filter(Course::isPoured).mapToDouble(Course::goodPieces).sum();
+    long toCome = toCome(courses);
+    long needed = needed(facts, piece, owed, poured);
     findings.unless(
-        castings == needed,
+        toCome == needed,
         "piece " + piece.id(),
-        "is cast " + castings + " times; the orders need " + needed);
+        "is cast " + toCome + " times; the orders need " + needed);
+  }
+
+  /** Castings that are not poured yet. */
+  private static long toCome(List<Course> courses) {
+    return courses.stream()
+        .filter(course -> !course.isPoured())
+        .mapToLong(course -> course.run().castings())
+        .sum();
   }
 
   /** With a cover: enough to be that sure, and no longer enough with one casting less. */
-  private static void cover(Facts facts, Piece piece, long owed, long castings, Findings findings) {
+  private static void cover(
+      Facts facts, Piece piece, long owed, List<Course> courses, Findings findings) {
     double percent = facts.plan().coverPercent().orElseThrow();
     int cavities = facts.book().mould(piece.mould()).cavities();
     long wanted = owed - piece.onHand();
+    long castings = toCome(courses);
+    long left = courses.stream().mapToLong(Course::piecesLeft).sum();
     String how = " for the orders to be covered in " + Say.number(percent) + " of 100 cases";
     String where = "piece " + piece.id();
     findings.unless(
-        Sure.covers(piece, cavities, castings, wanted, percent),
+        Sure.covers(piece, 1, left, wanted, percent),
         where,
         "is cast " + castings + " times, too few" + how);
     findings.unless(
-        castings == 0 || !Sure.covers(piece, cavities, castings - 1, wanted, percent),
+        castings == 0 || !Sure.covers(piece, 1, left - cavities, wanted, percent),
         where,
         "is cast " + castings + " times, more than it takes" + how);
   }
 
-  private static long needed(Facts facts, Piece piece, long owed) {
+  /** Castings still to be poured beside so many good pieces to be expected of what is poured. */
+  private static long needed(Facts facts, Piece piece, long owed, double poured) {
     double goodOfACasting =
         facts.book().mould(piece.mould()).cavities() * piece.goodPercent() / 100;
     double demand = Math.max(0, owed - piece.onHand());
-    return (long) Math.ceil(demand / goodOfACasting - TOLERANCE_PIECES);
+    double castings = Math.ceil((demand - poured) / goodOfACasting - TOLERANCE_PIECES);
+    return (long) Math.max(0, castings);
   }
 
   private static void reasons(Facts facts, Findings findings) {

@@ -52,8 +52,29 @@ record Course(
     return (long) run.castings() * mould.cavities();
   }
 
-  /** Good pieces to be expected; a fraction is kept. */
+  /** Good pieces to be expected, no more than are left; a fraction is kept. */
   double goodPieces() {
-    return pieces() * piece.goodPercent() / 100;
+    double usual = pieces() * piece.goodPercent() / 100;
+    return Math.min(usual, piecesLeft());
+  }
+
+  /** Pieces that are not known to be lost. */
+  long piecesLeft() {
+    return Math.max(0, pieces() - run.scrapped());
+  }
+
+  /** Whether no piece is left, so that nothing more has to be done than the demould. */
+  boolean isLost() {
+    return run.scrapped() >= pieces();
+  }
+
+  /** Whether it is poured, or is being poured. */
+  boolean isPoured() {
+    return pour.map(Stint::isHistory).orElse(false);
+  }
+
+  /** The task before a stage, 0 being the demould. */
+  Optional<Stint> before(int number) {
+    return number == 0 ? pour : stages.get(number - 1);
   }
 }

@@ -17,6 +17,7 @@ import strickle.book.Mould;
 import strickle.book.Piece;
 import strickle.mix.CastingMass;
 import strickle.mix.Recipe;
+import strickle.plan.History;
 import strickle.plan.Lot;
 import strickle.plan.Plan;
 import strickle.plan.Ready;
@@ -157,9 +158,24 @@ final class Facts {
    * states it.
    */
   OptionalLong ready(Course course) {
+    if (course.isLost()) {
+      return OptionalLong.empty();
+    }
     return gaps.finalDry(course)
         .map(gap -> OptionalLong.of(gap.to()))
         .orElseGet(() -> stated(course.run()));
+  }
+
+  /** What the plan says to have happened. */
+  Optional<History> history() {
+    return plan.history();
+  }
+
+  /** The minute before which nothing starts that has not begun. */
+  long now() {
+    return plan.history()
+        .map(history -> Math.max(from(), ZonedMinutes.minute(history.now())))
+        .orElse(from());
   }
 
   private OptionalLong stated(Run run) {

@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import strickle.book.FormUse;
 import strickle.plan.FormHold;
+import strickle.plan.History;
 
 /** Rule 5: a run holds the units its moulds need, and a unit is held by one run at a time. */
 final class FormsRule implements Rule {
@@ -32,6 +33,7 @@ final class FormsRule implements Rule {
       Map<String, List<Integer>> held = held(course);
       enough(course, held, findings);
       exist(facts, course, held, findings);
+      whole(facts, course, held, findings);
       hold(course, held, holdings);
     }
     holdings.forEach((unit, list) -> onceAtATime(facts, unit, list, findings));
@@ -76,6 +78,22 @@ final class FormsRule implements Rule {
                 "holds unit " + unit + " of form " + form + ", of which there are " + count);
           }
         });
+  }
+
+  /** Nothing is poured any more into what is broken. */
+  private static void whole(
+      Facts facts, Course course, Map<String, List<Integer>> held, Findings findings) {
+    for (History.Broken broken : facts.history().map(History::broken).orElse(List.of())) {
+      long since = ZonedMinutes.minute(broken.from());
+      boolean later = course.pour().map(pour -> pour.start() >= since).orElse(false);
+      if (later && !course.isPoured()) {
+        List<Integer> units = held.getOrDefault(broken.form(), List.of());
+        findings.unless(
+            units.stream().noneMatch(broken.units()::contains),
+            course.where(),
+            "holds a broken unit of form " + broken.form());
+      }
+    }
   }
 
   private static void hold(

@@ -28,6 +28,9 @@ final class Gaps {
   /** The wait before a step, numbered from 1: it begins at the end of the task before. */
   Optional<Gap> before(Course course, int number) {
     After after = course.step(number).after();
+    if (course.isLost() && course.stages().get(number).isEmpty()) {
+      return Optional.empty();
+    }
     return course.stages().get(number - 1).map(stint -> before(after, stint.end()));
   }
 
@@ -41,7 +44,9 @@ final class Gaps {
 
   /** The drying after the last task; when it is over the run is ready. */
   Optional<Gap> finalDry(Course course) {
-    return course.last().map(last -> finalDry(course, last.end()));
+    return course.isLost()
+        ? Optional.empty()
+        : course.last().map(last -> finalDry(course, last.end()));
   }
 
   private Gap finalDry(Course course, long from) {

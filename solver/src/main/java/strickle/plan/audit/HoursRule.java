@@ -34,10 +34,7 @@ final class HoursRule implements Rule {
   @Override
   public void read(Facts facts, Findings findings) {
     Map<String, OpenHours> hours = new HashMap<>();
-    facts
-        .book()
-        .people()
-        .forEach(person -> hours.put(person.id(), new OpenHours(person, facts.time())));
+    facts.book().people().forEach(person -> hours.put(person.id(), OpenHours.of(person, facts)));
     for (Task task : facts.plan().tasks()) {
       OpenHours open = hours.get(task.person());
       if (open == null) {
@@ -57,16 +54,21 @@ final class HoursRule implements Rule {
           work.where(),
           "has a spell of no minutes at " + facts.time().say(work.start()));
       findings.unless(
-          open.isOpen(work.start(), work.end()),
+          open.isOpen(work.start(), work.end()) || isHistory(task),
           work.where(),
           say(facts, work) + " is not within the hours of " + task.person());
     }
     // A pour may not be cut at all, which is for rule 1 to say.
-    if (task.kind() != TaskKind.POUR) {
+    if (task.kind() != TaskKind.POUR && !isHistory(task)) {
       for (int i = 1; i < works.size(); i++) {
         goesOn(facts, works.get(i - 1), works.get(i), open, findings);
       }
     }
+  }
+
+  /** What really happened keeps to no hours. */
+  private static boolean isHistory(Task task) {
+    return task.done() || task.begun();
   }
 
   private static void goesOn(
@@ -95,7 +97,9 @@ final class HoursRule implements Rule {
     Work latest = inOrder.get(0);
     for (Work work : inOrder.subList(1, inOrder.size())) {
       findings.unless(
-          work.start() >= latest.end() || work.start() == work.end(),
+          work.start() >= latest.end()
+              || work.start() == work.end()
+              || (isHistory(work.task()) && isHistory(latest.task())),
           "person " + work.task().person(),
           "does " + work.where() + " and " + latest.where() + " at once, " + say(facts, work));
       latest = work.end() > latest.end() ? work : latest;

@@ -19,9 +19,12 @@ final class OrdersRule implements Rule {
   public void read(Facts facts, Findings findings) {
     for (Stint stint : facts.stints()) {
       findings.unless(
-          stint.start() >= facts.from(),
+          stint.start() >= facts.now() || stint.isHistory(),
           stint.where(),
-          "starts at " + facts.time().say(stint.start()) + ", before " + facts.plan().from());
+          "starts at "
+              + facts.time().say(stint.start())
+              + ", before "
+              + facts.time().say(facts.now()));
     }
     List<OrderOutcome> outcomes = facts.plan().orders();
     Set<String> orders = facts.book().orders().stream().map(Order::id).collect(Collectors.toSet());

@@ -14,12 +14,29 @@ final class PinsRule implements Rule {
   @Override
   public void read(Facts facts, Findings findings) {
     for (Pin pin : facts.book().pins()) {
+      if (isOver(facts, pin)) {
+        continue;
+      }
       boolean kept = facts.plan().lots().stream().anyMatch(lot -> keeps(facts, lot, pin));
       findings.unless(
           kept,
           "pin of " + pin.piece() + " at " + pin.start(),
           "no lot with " + pin.castings() + " castings is poured by " + pin.person() + " then");
     }
+  }
+
+  /** A pin of a moment gone by, or whose lot has been poured earlier on its day. */
+  private static boolean isOver(Facts facts, Pin pin) {
+    if (facts.history().isEmpty()) {
+      return false;
+    }
+    return facts.time().minute(pin.start()) < facts.now()
+        || facts.courses().stream()
+            .filter(Course::isPoured)
+            .filter(course -> course.run().piece().equals(pin.piece()))
+            .filter(course -> course.run().castings() == pin.castings())
+            .flatMap(course -> course.pour().stream())
+            .anyMatch(pour -> facts.time().date(pour.start()).equals(pin.start().toLocalDate()));
   }
 
   private static boolean keeps(Facts facts, Lot lot, Pin pin) {

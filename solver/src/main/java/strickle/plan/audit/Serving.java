@@ -98,15 +98,14 @@ final class Serving {
 
   /** The first run with which they are there in so many of a hundred cases, found by halving. */
   private static OptionalInt sure(List<Arrival> runs, long pieces, double percent) {
-    long[] castings = runs.stream().mapToLong(run -> run.course().run().castings()).toArray();
-    Arrays.parallelPrefix(castings, Long::sum);
+    long[] left = runs.stream().mapToLong(run -> run.course().piecesLeft()).toArray();
+    Arrays.parallelPrefix(left, Long::sum);
     int low = 0;
     int high = runs.size();
     while (low < high) {
       int middle = (low + high) / 2;
       Course one = runs.get(middle).course();
-      int cavities = one.mould().cavities();
-      boolean enough = Sure.covers(one.piece(), cavities, castings[middle], pieces, percent);
+      boolean enough = Sure.covers(one.piece(), 1, left[middle], pieces, percent);
       low = enough ? low : middle + 1;
       high = enough ? middle : high;
     }

@@ -44,6 +44,15 @@ record StageReading(Facts facts, Rule.Findings findings) {
   /** The stage is planned, and once. */
   void once(Course course, int number) {
     int times = facts.stages(course.run().id(), number).size();
+    if (course.isLost() && number > 0) {
+      boolean toCome =
+          facts.stages(course.run().id(), number).stream().anyMatch(stint -> !stint.isHistory());
+      findings.unless(
+          times <= 1 && !toCome,
+          course.where(),
+          "has its " + say(number) + " " + times + " times, though nothing is left of it");
+      return;
+    }
     findings.unless(
         times == 1, course.where(), "has its " + say(number) + " " + times + " times, not once");
   }
@@ -52,7 +61,7 @@ record StageReading(Facts facts, Rule.Findings findings) {
   void minutes(Course course, int number, long minutes) {
     for (Stint stint : facts.stages(course.run().id(), number)) {
       findings.unless(
-          stint.minutes() == minutes,
+          stint.minutes() == minutes || stint.isHistory(),
           stint.where(),
           "takes " + stint.minutes() + " minutes; the run needs " + minutes);
     }
@@ -60,15 +69,25 @@ record StageReading(Facts facts, Rule.Findings findings) {
 
   /** The stage starts when the wait before it is over, and not too long after the wait began. */
   void after(Course course, int number, Gap wait, OptionalDouble atMostHours) {
-    course.stages().get(number).ifPresent(stint -> after(stint, wait, atMostHours));
+    boolean behindHistory = course.before(number).map(Stint::isHistory).orElse(false);
+    course.stages().get(number).ifPresent(stint -> after(stint, wait, atMostHours, behindHistory));
   }
 
-  private void after(Stint stint, Gap wait, OptionalDouble atMostHours) {
+  /** What really happened may have come too soon, but not before what it follows was over. */
+  private void after(Stint stint, Gap wait, OptionalDouble atMostHours, boolean behindHistory) {
     String starts = "starts at " + facts.time().say(stint.start());
     findings.unless(
-        stint.start() >= wait.to(),
+        stint.start() >= (stint.isHistory() ? wait.from() : wait.to()),
         stint.where(),
         starts + ", before its wait is over at " + facts.time().say(wait.to()));
+    findings.unless(
+        behindHistory || !stint.isHistory(),
+        stint.where(),
+        "has begun, though the task before it has not");
+    if (stint.isHistory() || behindHistory) {
+      // The plan has to say by how much, which another rule reads.
+      return;
+    }
     atMostHours.ifPresent(
         most ->
             findings.unless(

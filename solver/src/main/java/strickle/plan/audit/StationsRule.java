@@ -42,8 +42,11 @@ final class StationsRule implements Rule {
       Facts facts, Course course, int number, Map<String, SortedMap<Long, Long>> changes) {
     Optional<RestsOn> rests = course.step(number).restsOn();
     Optional<Stint> step = course.stages().get(number);
+    if (rests.isEmpty() || step.isEmpty()) {
+      return;
+    }
     OptionalLong until = until(facts, course, number);
-    if (rests.isEmpty() || step.isEmpty() || until.isEmpty()) {
+    if (until.isEmpty()) {
       return;
     }
     long from = step.get().start();
@@ -57,7 +60,11 @@ final class StationsRule implements Rule {
   }
 
   private static OptionalLong until(Facts facts, Course course, int number) {
-    if (number == course.piece().route().size()) {
+    boolean isLast = number == course.piece().route().size();
+    if (course.isLost() && (isLast || course.stages().get(number + 1).isEmpty())) {
+      return course.stages().get(number).map(last -> OptionalLong.of(last.end())).orElseThrow();
+    }
+    if (isLast) {
       return facts.ready(course);
     }
     return course

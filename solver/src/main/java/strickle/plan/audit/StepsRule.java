@@ -42,7 +42,7 @@ final class StepsRule implements Rule {
   private static void by(Stint stint, List<String> by, Findings findings) {
     String person = stint.task().person();
     findings.unless(
-        by.isEmpty() || by.contains(person),
+        by.isEmpty() || by.contains(person) || stint.isHistory(),
         stint.where(),
         "is done by " + person + ", and only " + String.join(", ", by) + " may");
   }

@@ -17,6 +17,11 @@ record Stint(Task task, long start, long end, long minutes) {
     return new Stint(task, start, ZonedMinutes.minute(task.end()), task.minutes());
   }
 
+  /** Whether it is over or somebody is at it: then it is what really happens. */
+  boolean isHistory() {
+    return task.done() || task.begun();
+  }
+
   String where() {
     return "task " + task.id();
   }
