@@ -31,6 +31,7 @@ import picocli.CommandLine.Spec;
       "Examples:",
       "  strickle plan demo                   the week of a made-up studio",
       "  strickle plan studio.json            your own week, from today on",
+      "  strickle replan studio.json …        the rest of the week, as things stand",
       "  strickle promise --help              when a new order can be ready",
       "  strickle what-if --help              what another form or another hour would bring",
       "  strickle bound studio.json           what no plan can beat",
@@ -94,6 +95,7 @@ public final class Main implements Runnable {
             .addSubcommand(new PromiseCommand(here))
             .addSubcommand(new WhatIfCommand(here))
             .addSubcommand(new BoundCommand(here))
+            .addSubcommand(new ReplanCommand(here))
             .addSubcommand(new PriceCommand(here))
             .addSubcommand(new CheckCommand(here))
             .addSubcommand(new DemoCommand(here));
@@ -110,7 +112,8 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    String right = "Missing command: plan, promise, what-if, bound, price, check or demo";
+    String right =
+        "Missing command: plan, replan, promise, what-if, bound, price, check or demo";
     throw new ParameterException(spec.commandLine(), right);
   }
 }

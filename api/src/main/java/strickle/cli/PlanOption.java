@@ -2,6 +2,8 @@ package strickle.cli;
 
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
+import java.util.function.Predicate;
 import picocli.CommandLine.Option;
 import strickle.book.Book;
 import strickle.book.Fault;
@@ -18,6 +20,9 @@ final class PlanOption {
 
   /** More of what is wrong with a plan helps nobody: it is of another book, or of an older one. */
   private static final int MOST_TOLD = 10;
+
+  /** The rules that follow from a book's orders and pins. */
+  private static final Set<Integer> OF_ORDERS = Set.of(8, 9, 10);
 
   @Option(
       names = NAME,
@@ -37,17 +42,37 @@ final class PlanOption {
    * @throws Faulty with what is wrong with it, also when it is not a plan of this book as it is now
    */
   Plan read(Book book) {
+    Plan plan = read(book, finding -> true);
+    if (plan.history().isPresent()) {
+      String found = "a plan laid out anew while it was under way";
+      String right = "one from before anything had happened, which is all this command can read";
+      throw new Faulty(List.of(new Fault(NAME, found, right)));
+    }
+    return plan;
+  }
+
+  /**
+   * Reads a plan that is under way: the orders and pins of the book may have changed since.
+   *
+   * @throws Faulty with what is wrong with it, also when its tasks are not of this book
+   */
+  Plan readUnderWay(Book book) {
+    return read(
+        book, finding -> !OF_ORDERS.contains(finding.rule()) && !finding.where().equals("totals"));
+  }
+
+  private Plan read(Book book, Predicate<Finding> matters) {
     try {
       Plan plan = PlanFile.read(file());
-      mustBeOf(book, plan);
+      mustBeOf(book, plan, matters);
       return plan;
     } catch (Faulty faulty) {
       throw new Faulty(faulty.faults().stream().map(PlanOption::named).toList());
     }
   }
 
-  private static void mustBeOf(Book book, Plan plan) {
-    List<Finding> findings = Audit.of(book, plan);
+  private static void mustBeOf(Book book, Plan plan, Predicate<Finding> matters) {
+    List<Finding> findings = Audit.of(book, plan).stream().filter(matters).toList();
     if (!findings.isEmpty()) {
       throw new Faulty(findings.stream().limit(MOST_TOLD).map(PlanOption::fault).toList());
     }

@@ -53,10 +53,15 @@ public final class PlanFile {
 
   /** Writes a plan, with a newline at the end. */
   public static String write(Plan plan) {
+    return FORMAT.text(tree(plan));
+  }
+
+  /** The tree of a plan, without its format. */
+  static ObjectNode tree(Plan plan) {
     ObjectNode body = RecordWriter.object(plan);
     TaskLots.remove(body);
     ObjectNode totals = (ObjectNode) body.get("totals");
     totals.put("weightedLateHours", RecordWriter.plain(plan.totals().weightedLateHours()));
-    return FORMAT.text(body);
+    return body;
   }
 }

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HelpTest {
 
   @ParameterizedTest
-  @ValueSource(strings = {"plan", "promise", "bound", "what-if", "price", "check", "demo"})
+  @ValueSource(strings = {"plan", "replan", "promise", "bound", "what-if", "price", "check", "demo"})
   void everyCommandShowsExamplesOfItself(String command) {
     String help = Shell.run(command, "--help").done().out();
     List<String> examples =
@@ -29,6 +29,7 @@ class HelpTest {
     for (String word :
         List.of(
             "plan",
+            "replan",
             "promise",
             "bound",
             "what-if",
@@ -46,6 +47,7 @@ class HelpTest {
       strings = {
         "--help",
         "plan --help",
+        "replan --help",
         "promise --help",
         "what-if --help",
         "price --help",

@@ -29,6 +29,9 @@ import strickle.book.Window;
 class ReadmeTest {
 
   private static final Pattern BOOK = Pattern.compile("```json\n(.*?)```", Pattern.DOTALL);
+  private static final Pattern PROGRESS =
+      Pattern.compile("```text\n(\\{\n  \"format\": \"strickle-progress/1\".*?)```", Pattern.DOTALL);
+
   private static final Pattern COMMAND =
       Pattern.compile("^\\./strickle ([^#\n]*)", Pattern.MULTILINE);
   private static final Pattern FIELD = Pattern.compile("`([a-z][A-Za-z0-9]*)`");
@@ -52,6 +55,8 @@ class ReadmeTest {
     List<String> books = BOOK.matcher(readme).results().map(found -> found.group(1)).toList();
     assertEquals(1, books.size());
     Files.writeString(folder.resolve("studio.json"), books.get(0));
+    String progress = PROGRESS.matcher(readme).results().findFirst().orElseThrow().group(1);
+    Files.writeString(folder.resolve("done.json"), progress);
   }
 
   @Test
@@ -73,7 +78,7 @@ class ReadmeTest {
   @Test
   void everyCommandOfTheProgramIsShown() {
     for (String command :
-        List.of("plan", "promise", "bound", "what-if", "price", "check", "demo")) {
+        List.of("plan", "replan", "promise", "bound", "what-if", "price", "check", "demo")) {
       assertTrue(readme.contains("\n./strickle " + command + " "), command);
     }
   }
@@ -109,7 +114,7 @@ class ReadmeTest {
     if (seconds >= 0) {
       words.subList(seconds, seconds + 2).clear();
     }
-    if (words.get(0).equals("plan")) {
+    if (Set.of("plan", "replan").contains(words.get(0))) {
       words.removeIf("20000"::equals);
       words.remove("--schedules");
       words.addAll(List.of("--schedules", "20"));

@@ -26,13 +26,12 @@ import strickle.plan.replan.Thawed;
  */
 public final class Replanning {
 
-  /**
-   * How the effort is spent: on everything kept, on pours kept, on what is free, on moving back.
-   */
-  private static final double ALL = 0.1;
+  /** How the effort is spent: on everything kept, on pours kept, on what is free, and on few. */
+  private static final double ALL = 0.05;
 
-  private static final double POURS = 0.2;
+  private static final double POURS = 0.15;
   private static final double FREE = 0.4;
+  private static final double FEW = 0.15;
   private static final double BACK = 0.2;
 
   /** So many lots at a time are tried to be moved back. */
@@ -91,12 +90,36 @@ public final class Replanning {
     RestPlan best = search.of(standing(this::isAny), false, ALL);
     if (!best.isAsItWas()) {
       best = best.orBetter(search.of(standing(this::isAny), true, ALL));
-      if (best.isLate()) {
-        best = best.orBetter(search.of(standing(this::isPour), false, POURS));
-        best = best.orBetter(movedBack(search.of(standing(this::isFrozen), false, FREE)));
-      }
+      best = best.isLate() ? lessLate(best) : best;
     }
     return replanned(best);
+  }
+
+  /** Lets more move while that makes things less late, and then as much back as can be. */
+  private RestPlan lessLate(RestPlan kept) {
+    RestPlan free = search.of(standing(this::isFrozen), false, FREE);
+    free = free.orBetter(search.of(standing(this::isPour), false, POURS));
+    if (!free.isLessLateThan(kept)) {
+      return kept.orBetter(free);
+    }
+    Set<String> stay = new TreeSet<>(all);
+    stay.removeAll(lotsOf(free.ordersLessLateThan(kept)));
+    RestPlan few = search.from(free, task -> stay.contains(task.lot()) || isFrozen(task), FEW);
+    return few.compareTo(free) <= 0 ? movedBack(few, stay) : movedBack(free, new TreeSet<>());
+  }
+
+  /** Lots of the present plan with a piece that one of these orders asks for. */
+  private Set<String> lotsOf(Set<String> orders) {
+    Set<String> pieces = new TreeSet<>();
+    orders.forEach(
+        id -> standing.book().order(id).lines().forEach(line -> pieces.add(line.piece())));
+    Set<String> lots = new TreeSet<>();
+    for (Lot lot : standing.present().lots()) {
+      if (lot.runs().stream().anyMatch(run -> pieces.contains(run.piece()))) {
+        lots.add(lot.id());
+      }
+    }
+    return lots;
   }
 
   private Predicate<Task> standing(Predicate<Task> wanted) {
@@ -116,10 +139,9 @@ public final class Replanning {
   }
 
   /** Lets lots stay after all, as many as can without the plan getting later. */
-  private RestPlan movedBack(RestPlan free) {
+  private RestPlan movedBack(RestPlan free, Set<String> stay) {
     RestPlan best = free;
-    Set<String> stay = new TreeSet<>();
-    List<String> lots = new ArrayList<>(all);
+    List<String> lots = all.stream().filter(lot -> !stay.contains(lot)).toList();
     int turns = Math.min(MOST_TURNS, lots.size());
     for (int turn = 0; turn < turns; turn++) {
       int from = lots.size() * turn / turns;

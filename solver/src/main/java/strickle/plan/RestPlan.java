@@ -2,8 +2,11 @@ package strickle.plan;
 
 import java.math.BigDecimal;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import strickle.plan.replan.Comparison;
 import strickle.plan.replan.Move;
 import strickle.shop.Schedule;
@@ -50,6 +53,22 @@ record RestPlan(Plan plan, Map<String, String> reasons, Schedule schedule, List<
   /** Whether anything is late, or waits too long. */
   boolean isLate() {
     return late().signum() > 0 || exceededMinutes() > 0;
+  }
+
+  /** Whether what exceeds a most-wait, or else what is late, is less. */
+  boolean isLessLateThan(RestPlan other) {
+    int exceeded = Long.compare(exceededMinutes(), other.exceededMinutes());
+    return exceeded < 0 || (exceeded == 0 && late().compareTo(other.late()) < 0);
+  }
+
+  /** The orders that are less late than in another plan. */
+  Set<String> ordersLessLateThan(RestPlan other) {
+    Map<String, Long> late = new HashMap<>();
+    other.plan.orders().forEach(order -> late.put(order.order(), order.lateMinutes()));
+    return plan.orders().stream()
+        .filter(order -> order.lateMinutes() < late.get(order.order()))
+        .map(OrderOutcome::order)
+        .collect(Collectors.toSet());
   }
 
   RestPlan orBetter(RestPlan other) {
