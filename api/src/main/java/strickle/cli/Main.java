@@ -112,8 +112,7 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    String right =
-        "Missing command: plan, replan, promise, what-if, bound, price, check or demo";
+    String right = "Missing command: plan, replan, promise, what-if, bound, price, check or demo";
     throw new ParameterException(spec.commandLine(), right);
   }
 }

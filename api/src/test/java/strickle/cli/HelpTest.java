@@ -13,7 +13,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class HelpTest {
 
   @ParameterizedTest
-  @ValueSource(strings = {"plan", "replan", "promise", "bound", "what-if", "price", "check", "demo"})
+  @ValueSource(
+      strings = {"plan", "replan", "promise", "bound", "what-if", "price", "check", "demo"})
   void everyCommandShowsExamplesOfItself(String command) {
     String help = Shell.run(command, "--help").done().out();
     List<String> examples =

@@ -30,7 +30,8 @@ class ReadmeTest {
 
   private static final Pattern BOOK = Pattern.compile("```json\n(.*?)```", Pattern.DOTALL);
   private static final Pattern PROGRESS =
-      Pattern.compile("```text\n(\\{\n  \"format\": \"strickle-progress/1\".*?)```", Pattern.DOTALL);
+      Pattern.compile(
+          "```text\n(\\{\n  \"format\": \"strickle-progress/1\".*?)```", Pattern.DOTALL);
 
   private static final Pattern COMMAND =
       Pattern.compile("^\\./strickle ([^#\n]*)", Pattern.MULTILINE);

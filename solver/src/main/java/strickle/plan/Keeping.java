@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.function.Predicate;
 import strickle.book.After;
 import strickle.book.FormUse;
@@ -28,22 +27,21 @@ final class Keeping {
   private final List<Calendar> hours;
   private final List<Clock> clocks;
   private final Owed owed;
-  private final Set<String> pinned;
+  private final RestPins pins;
   private final Tasks tasks;
   private final Map<String, String> reasons = new LinkedHashMap<>();
 
   /**
    * @param hours everybody's calendar from now on, in the order of the book
    * @param clocks the clocks of the shop
-   * @param pinned lots whose pour a pin says
+   * @param pins the pins still to come: their lots stay before any other
    */
-  Keeping(
-      Standing standing, List<Calendar> hours, List<Clock> clocks, Owed owed, Set<String> pinned) {
+  Keeping(Standing standing, List<Calendar> hours, List<Clock> clocks, Owed owed, RestPins pins) {
     this.standing = standing;
     this.hours = hours;
     this.clocks = clocks;
     this.owed = owed;
-    this.pinned = pinned;
+    this.pins = pins;
     this.tasks = new Tasks(standing.present());
   }
 
@@ -57,9 +55,10 @@ final class Keeping {
     reasons.clear();
     List<Lot> byPour = new ArrayList<>(standing.present().lots());
     byPour.sort(
-        Comparator.comparing((Lot lot) -> !pinned.contains(lot.id()))
+        Comparator.comparing((Lot lot) -> !pins.present().contains(lot.id()))
             .thenComparing(lot -> start(lot)));
     Map<String, Integer> left = new HashMap<>(owed.toPour());
+    left.replaceAll((piece, castings) -> castings - pins.fresh(piece));
     List<KeptLot> kept = new ArrayList<>();
     for (Lot lot : byPour) {
       kept(lot, wanted, left).ifPresent(kept::add);
@@ -111,7 +110,7 @@ final class Keeping {
 
   private Optional<Task> pour(Lot lot, Predicate<Task> wanted, Map<String, Integer> left) {
     Task pour = tasks.get(Tasks.pour(lot.id())).orElseThrow();
-    if (!pinned.contains(lot.id()) && !wanted.test(pour)) {
+    if (!pins.present().contains(lot.id()) && !wanted.test(pour)) {
       return Optional.empty();
     }
     boolean can = canStay(pour, TaskMinutes.pour(standing.book(), lot)) && isWhole(lot, pour);

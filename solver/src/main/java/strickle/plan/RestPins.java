@@ -1,6 +1,5 @@
 package strickle.plan;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -13,7 +12,6 @@ import java.util.OptionalLong;
 import java.util.Set;
 import strickle.book.Book;
 import strickle.book.Fault;
-import strickle.book.Pin;
 
 /** The pins of a book that are still to come: those of lots of the present plan, and new ones. */
 final class RestPins {
@@ -28,7 +26,7 @@ final class RestPins {
     this.standing = standing;
     this.book = standing.book();
     for (PinnedLot pin : PinnedLot.of(book)) {
-      if (standing.time().minute(pin.start()) >= standing.now() && !isPoured(pin)) {
+      if (standing.time().minute(pin.start()) >= standing.now()) {
         toCome.add(pin);
       }
     }
@@ -49,6 +47,15 @@ final class RestPins {
   /** Lots of the present plan whose pour a pin says. */
   Set<String> present() {
     return present.keySet();
+  }
+
+  /** Castings of a piece in pinned lots that the present plan does not have. */
+  int fresh(String piece) {
+    return fresh.stream()
+        .flatMap(lot -> lot.lot().runs().stream())
+        .filter(run -> run.piece().equals(piece))
+        .mapToInt(Run::castings)
+        .sum();
   }
 
   /** Pinned lots that the present plan does not have. */
@@ -101,26 +108,6 @@ final class RestPins {
       }
     }
     return faults;
-  }
-
-  /** Whether a pin's lot has been poured already, earlier on its day than it says. */
-  private boolean isPoured(PinnedLot pin) {
-    return pin.places().stream()
-        .allMatch(
-            place -> {
-              Pin one = book.pins().get(place);
-              return standing.present().lots().stream()
-                  .filter(standing::isBegun)
-                  .filter(lot -> day(lot).equals(one.start().toLocalDate()))
-                  .flatMap(lot -> lot.runs().stream())
-                  .anyMatch(
-                      run -> run.piece().equals(one.piece()) && run.castings() == one.castings());
-            });
-  }
-
-  private LocalDate day(Lot lot) {
-    Task pour = standing.history(Tasks.pour(lot.id())).orElseThrow();
-    return standing.time().local(standing.start(pour)).toLocalDate();
   }
 
   /** The lot of the present plan that keeps a pin. */

@@ -46,7 +46,7 @@ final class RestSearch {
     int horizon = standing.now() + Planning.horizon(standing.book(), standing.time());
     this.shop = new RestShop(standing, owed, horizon);
     this.keeping =
-        new Keeping(standing, shop.hours(), shop.oneOfEach().shop().clocks(), owed, pins.present());
+        new Keeping(standing, shop.hours(), shop.oneOfEach().shop().clocks(), owed, pins);
   }
 
   /** Ends the search soon. */

@@ -25,18 +25,9 @@ final class PinsRule implements Rule {
     }
   }
 
-  /** A pin of a moment gone by, or whose lot has been poured earlier on its day. */
+  /** Once a plan is under way, a pin of a moment gone by says nothing any more. */
   private static boolean isOver(Facts facts, Pin pin) {
-    if (facts.history().isEmpty()) {
-      return false;
-    }
-    return facts.time().minute(pin.start()) < facts.now()
-        || facts.courses().stream()
-            .filter(Course::isPoured)
-            .filter(course -> course.run().piece().equals(pin.piece()))
-            .filter(course -> course.run().castings() == pin.castings())
-            .flatMap(course -> course.pour().stream())
-            .anyMatch(pour -> facts.time().date(pour.start()).equals(pin.start().toLocalDate()));
+    return facts.history().isPresent() && facts.time().minute(pin.start()) < facts.now();
   }
 
   private static boolean keeps(Facts facts, Lot lot, Pin pin) {

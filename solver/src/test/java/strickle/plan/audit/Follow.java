@@ -76,12 +76,14 @@ record Follow(int set, int cure, int dry, int finalDry, OffsetDateTime due) {
         plan.book(),
         plan.from(),
         plan.seed(),
+        plan.coverPercent(),
         plan.lots(),
         plan.tasks(),
         waits,
         ready,
         List.of(new OrderOutcome("O-104", last, late, because)),
-        new Totals(hours, late > 0 ? 1 : 0, attended, plan.lots().size(), last));
+        new Totals(hours, late > 0 ? 1 : 0, attended, plan.lots().size(), last),
+        plan.history());
   }
 
   private void run(

@@ -1,0 +1,121 @@
+package strickle.plan;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static strickle.plan.Studios.MONDAY;
+import static strickle.plan.Studios.TUESDAY;
+import static strickle.plan.Studios.at;
+import static strickle.plan.Studios.order;
+import static strickle.plan.Studios.tiles;
+import static strickle.plan.Told.away;
+import static strickle.plan.Told.broken;
+import static strickle.plan.Told.demoulded;
+import static strickle.plan.Told.poured;
+import static strickle.plan.Told.scrapped;
+import static strickle.plan.Told.step;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import strickle.book.Book;
+import strickle.book.Fault;
+import strickle.book.Faulty;
+import strickle.plan.replan.Happening;
+import strickle.plan.replan.ReplanRequest;
+
+/** What cannot have happened is refused with its place. */
+class HappeningFaultsTest {
+
+  private static final Book BOOK = tiles(order("A", 2, "2027-04-30T12:00"));
+  private static final Plan PLAN = Planned.of(BOOK);
+  private static final Happening POURED = poured("L1", "ana", MONDAY + "09:00", MONDAY + "09:35");
+
+  private static List<Fault> faults(Plan plan, String now, Happening... happened) {
+    ReplanRequest request =
+        new ReplanRequest(at(now), at(now), List.of(happened), Effort.ofSchedules(5), 0);
+    Faulty faulty = assertThrows(Faulty.class, () -> Replanning.of(BOOK, plan, request));
+    return faulty.faults();
+  }
+
+  private static void assertRefused(String path, String words, Happening... happened) {
+    List<Fault> faults = faults(PLAN, TUESDAY + "12:00", happened);
+    assertEquals(List.of(path), faults.stream().map(Fault::path).toList());
+    assertTrue(faults.get(0).toString().contains(words), faults.toString());
+  }
+
+  @Test
+  void whatThePlanDoesNotHaveIsNamedWithTheNearest() {
+    assertRefused(
+        "$.happened[0].lot", "\"L2\"", poured("L22", "ana", MONDAY + "09:00", MONDAY + "09:35"));
+    assertRefused("$.happened[0].person", "\"ana\"", poured("L1", "anna", MONDAY + "09:00", ""));
+    assertRefused("$.happened[0].form", "\"tray\"", broken("trey", 1, MONDAY + "09:00"));
+    assertRefused("$.happened[1].run", "\"L1-1\"", POURED, scrapped("L1-11", 1));
+  }
+
+  @Test
+  void aStepTheRouteDoesNotHaveIsRefused() {
+    assertRefused("$.happened[0].step", "no step", step("L1-1", 1, "ana", MONDAY + "14:00", ""));
+  }
+
+  @Test
+  void nothingIsDoneInTheFuture() {
+    List<Fault> faults = faults(PLAN, MONDAY + "09:10", POURED);
+    assertEquals("$.happened[0].end", faults.get(0).path());
+  }
+
+  @Test
+  void nothingIsToldTwice() {
+    assertRefused("$.happened[1]", "a second time", POURED, POURED);
+  }
+
+  @Test
+  void nothingComesBeforeWhatItFollows() {
+    Happening out = demoulded("L1-1", "ana", MONDAY + "13:27", MONDAY + "13:33");
+    assertRefused("$.happened[0]", "L1/pour is not done", out);
+    Happening tooSoon = demoulded("L1-1", "ana", MONDAY + "09:20", MONDAY + "09:40");
+    assertRefused("$.happened[1].start", "2027-04-05T09:27 or later", POURED, tooSoon);
+  }
+
+  @Test
+  void nothingIsPouredIntoAFormThatIsStillFull() {
+    Happening next = poured("L2", "ana", MONDAY + "13:33", MONDAY + "14:08");
+    assertRefused("$.happened[1].start", "2 of form \"tray\"", POURED, next);
+  }
+
+  @Test
+  void onlyWhatIsThereCanBeLost() {
+    assertRefused("$.happened[1].pieces", "at most 1", POURED, scrapped("L1-1", 2));
+    assertRefused("$.happened[0].run", "not poured", scrapped("L1-1", 1));
+    assertRefused("$.happened[0].count", "at most 1", broken("tray", 2, MONDAY + "09:00"));
+  }
+
+  @Test
+  void nobodyIsAwayForYears() {
+    assertRefused(
+        "$.happened[0].to", "not after", away("ana", MONDAY + "09:00", "2031-01-01T00:00"));
+  }
+
+  @Test
+  void whatIsDoneCannotBeToldOtherwise() {
+    ReplanRequest request =
+        new ReplanRequest(
+            at(MONDAY + "11:00"), at(MONDAY + "11:00"), List.of(POURED), Effort.ofSchedules(5), 0);
+    Plan plan = Replanning.of(BOOK, PLAN, request).run().plan();
+    Happening otherwise = poured("L1", "ana", MONDAY + "09:00", MONDAY + "09:50");
+    assertEquals("$.happened[0]", faults(plan, TUESDAY + "12:00", otherwise).get(0).path());
+    assertEquals("now", faults(plan, MONDAY + "10:00").get(0).path());
+  }
+
+  @Test
+  void everythingWrongIsToldAtOnce() {
+    List<Fault> faults =
+        faults(
+            PLAN,
+            TUESDAY + "12:00",
+            poured("L9", "ana", MONDAY + "09:00", ""),
+            away("nobody", MONDAY + "09:00", TUESDAY + "09:00"));
+    assertEquals(
+        List.of("$.happened[0].lot", "$.happened[1].person"),
+        faults.stream().map(Fault::path).toList());
+  }
+}
