@@ -56,7 +56,7 @@ final class Keeping {
     List<Lot> byPour = new ArrayList<>(standing.present().lots());
     byPour.sort(
         Comparator.comparing((Lot lot) -> !pins.present().contains(lot.id()))
-            .thenComparing(lot -> start(lot)));
+            .thenComparingInt(this::start));
     Map<String, Integer> left = new HashMap<>(owed.toPour());
     left.replaceAll((piece, castings) -> castings - pins.fresh(piece));
     List<KeptLot> kept = new ArrayList<>();
