@@ -134,7 +134,7 @@ class HistoryRuleTest {
 
   @Test
   void aWaitBetweenTasksToComeNeverGrowsTooLong() {
-    PlanDraft late = tuesday().spells("L3-1/step-3", spell("04-21T14:00", 9)).settled();
+    PlanDraft late = tuesday().spells("L3-1/step-3", spell("04-22T09:00", 9)).settled();
     late.with("history", history("04-06T12:00", new History.Exceeded("L3-1/step-3", 2871)));
     assertEquals(
         List.of(0, 3),

@@ -1,0 +1,142 @@
+package strickle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import strickle.json.BookFile;
+import strickle.json.PlanFile;
+import strickle.plan.Plan;
+import strickle.plan.Task;
+import strickle.plan.TaskKind;
+import strickle.plan.audit.Audit;
+
+class ReplanCommandTest {
+
+  @TempDir Path folder;
+  private Path book;
+  private Path plan;
+  private Task pour;
+
+  @BeforeEach
+  void planTheExample() {
+    book = Shell.file(folder, "book.json", Shell.example());
+    plan = folder.resolve("plan.json");
+    Shell.run("plan", book, "--from", "2027-04-05", "--schedules", "50", "--out", plan).done();
+    pour =
+        PlanFile.read(plan).tasks().stream()
+            .filter(task -> task.kind() == TaskKind.POUR)
+            .findFirst()
+            .orElseThrow();
+  }
+
+  private Shell.Result replan(Object... more) {
+    List<Object> words = new ArrayList<>(List.of("replan", book, "--plan", plan));
+    words.addAll(List.of("--schedules", "100"));
+    words.addAll(List.of(more));
+    return Shell.run(words.toArray());
+  }
+
+  /** The first pour began twenty minutes late. */
+  private Path progress() {
+    String fields =
+        "\"kind\": \"poured\", \"lot\": \"%s\", \"person\": \"%s\", \"start\": \"%s\", \"end\":"
+            + " \"%s\"";
+    String happened =
+        fields.formatted(
+            pour.lot(),
+            pour.person(),
+            pour.start().plusMinutes(20).toLocalDateTime(),
+            pour.end().plusMinutes(20).toLocalDateTime());
+    return Shell.file(
+        folder,
+        "done.json",
+        "{\"format\": \"strickle-progress/1\", \"happened\": [{" + happened + "}]}");
+  }
+
+  private String after() {
+    return pour.end().plusMinutes(30).toLocalDateTime().toString();
+  }
+
+  @Test
+  void whatHasMovedComesFirstAndThenThePlan() {
+    String out = replan("--progress", progress(), "--now", after()).done().out();
+    int moved = out.indexOf("Laid out anew as things stand on ");
+    int week = out.indexOf("\nLots\n");
+    assertTrue(moved == 0 && week > 0, out);
+    out.lines().forEach(line -> assertTrue(line.length() <= Lines.WIDEST, line));
+  }
+
+  @Test
+  void aPlanInWhichNothingHasHappenedYetStaysAsItIs() {
+    String out = replan("--now", "2027-04-05").done().out();
+    assertTrue(out.contains("Nothing moves. No order gets later or earlier."), out);
+  }
+
+  @Test
+  void thePlanThatIsWrittenCanBeLaidOutAnewInTurn() {
+    Path first = folder.resolve("first.json");
+    replan("--progress", progress(), "--now", after(), "--out", first).done();
+    Plan written = PlanFile.read(first);
+    assertEquals(List.of(), Audit.of(BookFile.read(book), written));
+    assertTrue(written.history().isPresent());
+    String again =
+        Shell.run("replan", book, "--plan", first, "--now", after(), "--schedules", "50")
+            .done()
+            .out();
+    assertTrue(again.contains("Nothing moves."), again);
+  }
+
+  @Test
+  void theSameSchedulesAndSeedGiveTheSameAnswer() {
+    Object[] words = {"--progress", progress(), "--now", after(), "--json", "--seed", "3"};
+    String first = replan(words).done().out();
+    assertTrue(first.startsWith("{\n  \"format\": \"strickle-replan/1\","), first);
+    assertEquals(first, replan(words).done().out());
+  }
+
+  @Test
+  void whatCannotHaveHappenedIsToldWithItsPlace() {
+    Shell.Result result = replan("--progress", progress(), "--now", "2027-04-05");
+    assertEquals(Outcome.WRONG, result.code());
+    assertEquals("", result.out());
+    assertTrue(result.err().startsWith("--progress $.happened[0].start: found "), result.err());
+  }
+
+  @Test
+  void wrongOptionsAreToldAtOnce() {
+    Shell.Result result =
+        replan("--now", "noon", "--frozen-hours", "-1", "--frozen-until", "2027-04-06");
+    assertEquals(List.of("--now", "--frozen-hours", "--frozen-hours"), result.paths());
+  }
+
+  @Test
+  void neitherBookNorProgressIsOverwritten() {
+    for (Path input : List.of(book, progress())) {
+      Shell.Result result = replan("--progress", progress(), "--now", after(), "--out", input);
+      assertEquals(Outcome.WRONG, result.code(), result.err());
+    }
+  }
+
+  @Test
+  void otherCommandsRefuseAPlanUnderWay() {
+    Path rest = folder.resolve("rest.json");
+    replan("--progress", progress(), "--now", after(), "--out", rest).done();
+    Shell.Result result = Shell.run("what-if", book, "--plan", rest);
+    assertEquals(Outcome.WRONG, result.code());
+    assertTrue(result.err().contains("while it was under way"), result.err());
+  }
+
+  @Test
+  void aPlanOfAnotherBookIsRefused() {
+    Shell.Result result =
+        Shell.run("replan", "demo", "--plan", plan, "--now", "2027-04-05", "--schedules", "10");
+    assertEquals(Outcome.WRONG, result.code());
+    assertTrue(result.err().contains("no plan of this book"), result.err());
+  }
+}
