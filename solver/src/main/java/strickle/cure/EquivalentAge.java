@@ -21,10 +21,15 @@ public final class EquivalentAge {
    * @throws IllegalArgumentException outside that range
    */
   public static double factor(double temperatureC) {
+    mustBePossible(temperatureC);
+    return Math.exp(13.65 - 4000 / (273 + temperatureC));
+  }
+
+  /** Refuses a temperature that no room has. */
+  static void mustBePossible(double temperatureC) {
     if (!(temperatureC >= COLDEST_C && temperatureC <= WARMEST_C)) {
       throw new IllegalArgumentException(
           "A room at " + temperatureC + " °C cannot be; the temperature is from -50 to 100 °C.");
     }
-    return Math.exp(13.65 - 4000 / (273 + temperatureC));
   }
 }

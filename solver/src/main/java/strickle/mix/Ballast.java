@@ -5,8 +5,6 @@ import strickle.book.Core;
 /** What has to lie on a core so that it does not float. */
 public final class Ballast {
 
-  private static final double ML_PER_LITRE = 1000;
-
   private Ballast() {}
 
   /**
@@ -14,7 +12,8 @@ public final class Ballast {
    * safety factor, and 0 for a core that stays down by itself.
    *
    * <p>Archimedes, with the mix able to get under the whole core. Of a core sealed on the mould's
-   * floor the column over the sealed base is not displaced: leave it out of {@code displacedMl}.
+   * floor the column over the sealed base does not lift ({@link Uplift#sealed}): leave it out of
+   * {@code displacedMl}.
    *
    * @param wetDensityKgPerM3 density of the wet mix in kg/m³, above 0
    * @throws IllegalArgumentException when the density is not above 0
@@ -24,7 +23,7 @@ public final class Ballast {
       throw new IllegalArgumentException(
           "A wet density of " + wetDensityKgPerM3 + " kg/m³ cannot be; it is above 0.");
     }
-    double uplift = wetDensityKgPerM3 / ML_PER_LITRE * core.displacedMl() - core.massGrams();
-    return Math.max(0, uplift * core.safetyFactor());
+    return Uplift.hung(wetDensityKgPerM3, core.displacedMl(), core.massGrams())
+        .ballastGrams(core.safetyFactor());
   }
 }
