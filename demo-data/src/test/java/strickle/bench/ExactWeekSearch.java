@@ -14,7 +14,7 @@ import strickle.plan.Plan;
 /** Searches the model of a week, from one solution to better ones. */
 final class ExactWeekSearch {
 
-  private static final int WORKERS = 2;
+  private static final int WORKERS = 1;
   private static final double MILLIS = 1000;
 
   /** A bound is a whole number, but told as a fraction. */

@@ -1,7 +1,5 @@
 package strickle.shop;
 
-import java.util.Arrays;
-
 /**
  * Serial schedule generation: turns any order of the claims into a schedule that keeps every rule,
  * by placing claim after claim as early as what is already placed allows. After its construction it
@@ -12,9 +10,6 @@ import java.util.Arrays;
  * most-waits are this project's own.
  */
 final class Decoder {
-
-  /** Where a job's run is not known yet. */
-  private static final int UNPLACED = -1;
 
   /** A shared lot that finds no place within this time of the last one is too large: ten weeks. */
   private static final int PATIENCE_MINUTES = 10 * 7 * 24 * 60;
@@ -31,14 +26,9 @@ final class Decoder {
   private final Waiting waiting;
   private final Tethers tethers;
 
-  private final int[] runOfJob;
-  private final int[] jobOfRun;
-  private final int[] asked;
-  private final int[] askedOfRun;
-  private final int[] nextSegment;
-  private final Clock[] clocks;
+  private final Loose loose;
+  private final Runs runs;
   private int[] order = {};
-  private int lastEnd;
   private int failedSettled;
   private boolean complete;
   private long decoded;
@@ -55,12 +45,8 @@ final class Decoder {
     this.objective = new Objective(tables);
     this.waiting = new Waiting(tables);
     this.tethers = new Tethers(tables, timetable, group, placer, lots);
-    this.runOfJob = new int[tables.jobs];
-    this.jobOfRun = new int[tables.jobs];
-    this.asked = new int[tables.jobs];
-    this.askedOfRun = new int[tables.jobs];
-    this.nextSegment = new int[tables.jobs];
-    this.clocks = tables.shop.clocks().toArray(Clock[]::new);
+    this.loose = new Loose(tables, timetable, slots, placer);
+    this.runs = new Runs(tables, timetable, group, placer, settled, loose, waiting);
   }
 
   Claims claims() {
@@ -73,12 +59,12 @@ final class Decoder {
 
   /** One of the jobs in a run of the schedule generated last. */
   int jobOf(int run) {
-    return jobOfRun[run];
+    return runs.jobOf[run];
   }
 
   /** The run that a job is in, in the schedule generated last. */
   int runOf(int job) {
-    return runOfJob[job];
+    return runs.ofJob[job];
   }
 
   /** How many schedules have been generated so far; what was placed again counts as well. */
@@ -92,8 +78,16 @@ final class Decoder {
    * @return whether everything found a place within the horizon
    */
   boolean decode(int[] claimsInOrder) {
-    decoded++;
     order = claimsInOrder;
+    loose.forget();
+    do {
+      decodeOnce();
+    } while (!complete && runs.again());
+    return complete;
+  }
+
+  private void decodeOnce() {
+    decoded++;
     clear();
     placeSettled(0, settled.underWay());
     slots.loseWhatIsLost();
@@ -105,7 +99,7 @@ final class Decoder {
         placeFreed();
       }
     }
-    return complete && tethers.finish(runOfJob, jobOfRun);
+    complete = complete && tethers.finish(runs.ofJob, runs.jobOf);
   }
 
   /** How far the order decoded last is from being a schedule, as far as that is known. */
@@ -136,10 +130,8 @@ final class Decoder {
   private void clear() {
     timetable.clear();
     slots.clear();
-    Arrays.fill(runOfJob, UNPLACED);
-    Arrays.fill(asked, 0);
+    runs.clear();
     waiting.clear();
-    lastEnd = 0;
     complete = !tables.distances.contradictory;
     failedSettled = -1;
     tethers.clear();
@@ -157,32 +149,22 @@ final class Decoder {
     group.ofSettled(fixed, settled);
     complete = settled.open(fixed, slots) && placer.place(group, tables.shop.horizonMinutes());
     if (complete) {
-      keepSettled(fixed);
+      runs.keepSettled(fixed, lots);
     } else {
       failedSettled = fixed;
-    }
-  }
-
-  private void keepSettled(int fixed) {
-    timetable.lots++;
-    keepMembers();
-    for (int run = settled.firstRun(fixed); run < timetable.runs; run++) {
-      nextSegment[run] = settled.claims(run);
-      finishIfDone(run);
     }
   }
 
   private void visit(int at, int job, int segment) {
     if (tables.distances.tethers(tables.jobKind[job])) {
       complete = tethers.place(tables.jobKind[job]);
-      lastEnd = Math.max(lastEnd, tethers.lastEnd());
+      runs.lastEnd = Math.max(runs.lastEnd, tethers.lastEnd());
       return;
     }
-    asked[job] |= 1 << segment;
-    int run = runOfJob[job];
-    if (run != UNPLACED) {
-      askedOfRun[run] |= 1 << segment;
-      advance(run);
+    runs.asked[job] |= 1 << segment;
+    int run = runs.ofJob[job];
+    if (run != Runs.UNPLACED) {
+      complete = runs.ask(run, segment);
     } else if (segment == 0 && !waiting.waits(tables.jobKind[job])) {
       formLot(at, job);
     }
@@ -203,7 +185,7 @@ final class Decoder {
       if (other == Claims.BREAK) {
         break;
       }
-      boolean pours = claims.segment[order[next]] == 0 && runOfJob[other] == UNPLACED;
+      boolean pours = claims.segment[order[next]] == 0 && runs.ofJob[other] == Runs.UNPLACED;
       if (pours && !(lots.sameFamily(other) && lots.join(other))) {
         break;
       }
@@ -213,6 +195,10 @@ final class Decoder {
 
   /** Places the lot, smaller by a job at a time if it is too large for the hours there are. */
   private void placeLot() {
+    if (!runs.clearTheWay(lots.firstRun())) {
+      complete = false;
+      return;
+    }
     int from = waiting.earliest(timetable.runKind[lots.firstRun()]);
     group.ofLot(lots.firstRun(), lots.minutes, from);
     while (!placer.place(group, limit())) {
@@ -223,83 +209,11 @@ final class Decoder {
       lots.shrinkTo(lots.count - 1);
       group.ofLot(lots.firstRun(), lots.minutes, from);
     }
-    keepLot();
+    complete = runs.keepLot(lots);
   }
 
   private int limit() {
     int horizon = tables.shop.horizonMinutes();
-    return lots.count == 1 ? horizon : Math.min(horizon, lastEnd + PATIENCE_MINUTES);
-  }
-
-  private void keepLot() {
-    int first = lots.firstRun();
-    timetable.lots++;
-    for (int run = first; run < timetable.runs; run++) {
-      timetable.repeatFirst(first, run);
-      nextSegment[run] = 1;
-    }
-    keepMembers();
-    for (int run = first; run < timetable.runs; run++) {
-      finishIfDone(run);
-      advance(run);
-    }
-  }
-
-  private void keepMembers() {
-    for (int run = lots.firstRun(); run < timetable.runs; run++) {
-      askedOfRun[run] = 0;
-    }
-    for (int member = 0; member < lots.count; member++) {
-      int job = lots.members[member];
-      int run = lots.runOfKind(tables.jobKind[job]);
-      runOfJob[job] = run;
-      jobOfRun[run] = job;
-      askedOfRun[run] |= asked[job];
-    }
-    keepGroup();
-  }
-
-  private void keepGroup() {
-    for (int index = 0; index < group.count; index++) {
-      int slot = group.slot[index];
-      lastEnd = Math.max(lastEnd, timetable.end[slot]);
-      timetable.attended += timetable.worker[slot] == Slots.NOBODY ? 0 : group.minutes[index];
-    }
-  }
-
-  /** Places the next claims of a run, as far as the list has asked for them. */
-  private void advance(int run) {
-    int kind = timetable.runKind[run];
-    while (complete
-        && nextSegment[run] < tables.segments[kind]
-        && (askedOfRun[run] >> nextSegment[run] & 1) != 0) {
-      placeClaim(run, kind);
-    }
-  }
-
-  private void placeClaim(int run, int kind) {
-    int local = tables.firstOfSegment(kind, nextSegment[run]);
-    int activity = tables.first[kind] + local;
-    int before = timetable.runSlot[run] + local - 1;
-    int from = timetable.end[before] - (local == 1 ? tables.familyTail[tables.family[kind]] : 0);
-    int over = clocks[tables.waitClock[activity]].end(from, tables.waitHours[activity]);
-    group.ofClaim(run, local, over);
-    group.notBefore(settled);
-    complete = placer.place(group, tables.shop.horizonMinutes());
-    if (complete) {
-      nextSegment[run]++;
-      keepGroup();
-      finishIfDone(run);
-    }
-  }
-
-  private void finishIfDone(int run) {
-    int kind = timetable.runKind[run];
-    if (nextSegment[run] < tables.segments[kind]) {
-      return;
-    }
-    int last = timetable.runSlot[run] + tables.size[kind] - 1;
-    timetable.done(run, timetable.end[last] + tables.tail[kind]);
-    waiting.ended(kind, timetable.end[last], asked);
+    return lots.count == 1 ? horizon : Math.min(horizon, runs.lastEnd + PATIENCE_MINUTES);
   }
 }

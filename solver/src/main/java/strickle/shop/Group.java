@@ -103,10 +103,21 @@ final class Group {
   /** The claim of a run that begins with its activity {@code local}, counted from 0. */
   void ofClaim(int one, int local, int earliest) {
     begin(0);
-    int claim = tables.segment[tables.first[timetable.runKind[one]] + local];
+    int claim = tables.tie[tables.first[timetable.runKind[one]] + local];
     addChain(one, local, -1, claim, claim);
     earliestStart[0] = earliest;
     released[0] = earliest;
+  }
+
+  /** A claim that is tied to the activity before it, which stays where it is. */
+  void ofLooseClaim(int one, int local) {
+    int kind = timetable.runKind[one];
+    int before = timetable.runSlot[one] + local - 1;
+    int claim = tables.tie[tables.first[kind] + local];
+    begin(local == 1 ? tables.familyTail[tables.family[kind]] : 0);
+    add(tables.first[kind] + local - 1, one, before, -1, timetable.minutes[before], 0);
+    settled[0] = true;
+    addChain(one, local, 0, claim, claim);
   }
 
   /** Lets no activity start before the minute that a settled lot gives for it. */
@@ -146,7 +157,7 @@ final class Group {
     int first = tables.first[kind];
     int previousIndex = follows;
     for (int i = first + from; i < first + tables.size[kind]; i++) {
-      if (tables.segment[i] < claim || tables.segment[i] > last) {
+      if (tables.tie[i] < claim || tables.tie[i] > last) {
         return;
       }
       int needed = tables.minutes(i, timetable.runJobs[one]);

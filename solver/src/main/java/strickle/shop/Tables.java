@@ -38,6 +38,12 @@ final class Tables {
 
   final int[] segments;
 
+  /** Which activities of a kind are placed together: those with the same number. */
+  final int[] tie;
+
+  /** Whether an activity is placed with the one before it and then let go again. */
+  final boolean[] loose;
+
   final int[] sharedMinutes;
   final int[] familyTail;
   final int[] longest;
@@ -78,9 +84,14 @@ final class Tables {
     longest = families.stream().mapToInt(Family::longestMinutes).toArray();
     limits = families.stream().map(family -> longs(family.limits())).toArray(long[][]::new);
     segment = Segments.of(shop);
+    tie = Segments.ties(shop);
+    loose = new boolean[segment.length];
     segments = new int[kinds];
     for (int kind = 0; kind < kinds; kind++) {
       segments[kind] = segment[first[kind] + size[kind] - 1] + 1;
+      for (int i = first[kind] + 1; i < first[kind] + size[kind]; i++) {
+        loose[i] = tie[i] == tie[i - 1] && segment[i] != segment[i - 1];
+      }
     }
     holds = new HoldTables(this);
     links = new LinkTables(shop);

@@ -50,13 +50,46 @@ class SegmentsTest {
   }
 
   @Test
-  void claimsEndWhereNothingReachesAcross() {
+  void whatOnlyFirstActivitiesHoldUntilTheSecondTiesLoosely() {
+    ShopDraft draft = new ShopDraft().worker().resource(1);
+    draft.kind(16, minute().by(0).holding(0, 1, 1), minute().by(0).within(90), minute().within(9));
+    assertArrayEquals(new int[] {0, 1, 1}, Segments.of(draft.shop()));
+    assertArrayEquals(new int[] {0, 0, 0}, Segments.ties(draft.shop()));
+  }
+
+  @Test
+  void theTieIsNotLooseWhereAnotherActivityAsksForTheSame() {
+    ShopDraft draft = new ShopDraft().worker().resource(1);
+    draft.kind(1, minute().by(0).holding(0, 1, 1), minute().by(0), minute().holding(0, 1, 2));
+    assertArrayEquals(new int[] {0, 0, 1}, Segments.of(draft.shop()));
+  }
+
+  @Test
+  void theTieIsNotLooseWhenMoreIsTied() {
+    ShopDraft draft = new ShopDraft().worker().resource(1).resource(1);
+    draft.kind(1, minute().holding(0, 1, 1).holding(1, 1, 2), minute(), minute());
+    assertArrayEquals(new int[] {0, 0, 0}, Segments.of(draft.shop()));
+  }
+
+  @Test
+  void noTieIsLooseAmongManyJobsOrSettledOnesOrMachinesOnly() {
+    ActivityDraft[] chain = {minute().by(0).holding(0, 1, 1), minute()};
+    ShopDraft many = new ShopDraft().worker().resource(1).kind(25, chain);
+    assertArrayEquals(new int[] {0, 0}, Segments.of(many.shop()));
+    ShopDraft settled = new ShopDraft().worker().resource(1).kind(2, chain);
+    settled.fixed(0, 5, new FixedLot.Part(0, 1));
+    assertArrayEquals(new int[] {0, 0}, Segments.of(settled.shop()));
+    assertArrayEquals(new int[] {0, 0}, of(minute().holding(0, 1, 1), minute()));
+  }
+
+  @Test
+  void activitiesAreTiedWhereSomethingReachesAcross() {
     for (long seed = 0; seed < 300; seed++) {
       Shop shop = RandomShop.of(seed).shop();
       List<Integer> claims = new ArrayList<>();
       shop.kinds().forEach(kind -> cut(kind, claims));
       int[] expected = claims.stream().mapToInt(Integer::intValue).toArray();
-      assertArrayEquals(expected, Segments.of(shop), "shop " + seed);
+      assertArrayEquals(expected, Segments.ties(shop), "shop " + seed);
     }
   }
 
