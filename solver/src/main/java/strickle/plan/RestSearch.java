@@ -77,7 +77,7 @@ final class RestSearch {
       keeping.reasons().forEach(reasons::putIfAbsent);
       StudioShop studio = shop.with(kept, notBefore);
       try {
-        Schedule schedule = begin(studio, begin.orElse(standing.present()), share).run();
+        Schedule schedule = begin(studio, kept, begin.orElse(standing.present()), share).run();
         Plan plan = RestAssembler.plan(standing, studio, kept, schedule, request.seed());
         return new RestPlan(plan, reasons, schedule, Comparison.moves(standing.present(), plan));
       } catch (NoRoomException none) {
@@ -153,13 +153,38 @@ final class RestSearch {
         || lot.rest().values().stream().flatMap(List::stream).anyMatch(task -> !task.isHistory());
   }
 
-  private synchronized Scheduler begin(StudioShop studio, Plan from, double share) {
+  private synchronized Scheduler begin(
+      StudioShop studio, List<KeptLot> kept, Plan from, double share) {
     List<Schedule.Lot> present = PresentLots.of(studio, from);
-    scheduler = new Scheduler(studio.shop(), budget(share), request.seed(), present, report -> {});
+    List<Schedule.Lot> near = PresentLots.of(studio, keptFirst(kept));
+    scheduler =
+        new Scheduler(studio.shop(), budget(share), request.seed(), present, near, report -> {});
     if (stopped) {
       scheduler.stop();
     }
     return scheduler;
+  }
+
+  /** The present plan with the lots that stay before the others, as the shop has them. */
+  private Plan keptFirst(List<KeptLot> kept) {
+    Plan present = standing.present();
+    List<String> order = kept.stream().map(lot -> lot.lot().id()).toList();
+    List<Lot> lots = new ArrayList<>(present.lots());
+    lots.sort(
+        Comparator.comparingInt(
+            lot -> order.contains(lot.id()) ? order.indexOf(lot.id()) : order.size()));
+    return new Plan(
+        present.book(),
+        present.from(),
+        present.seed(),
+        present.coverPercent(),
+        lots,
+        present.tasks(),
+        present.waits(),
+        present.ready(),
+        present.orders(),
+        present.totals(),
+        present.history());
   }
 
   private Budget budget(double share) {

@@ -43,11 +43,30 @@ public final class Scheduler {
    */
   public Scheduler(
       Shop shop, Budget budget, long seed, List<Schedule.Lot> present, Consumer<Report> listener) {
+    this(shop, budget, seed, present, List.of(), listener);
+  }
+
+  /**
+   * Makes ready to schedule near to another schedule: of two that are equally late, the better one
+   * is that with fewer activities elsewhere, and then with fewer minutes moved. The parts of a
+   * {@link Value} after lateness count those.
+   *
+   * @param near lots of the schedule to stay near to, settled ones of this shop first and in the
+   *     same order; none: minutes and flow count as ever
+   */
+  public Scheduler(
+      Shop shop,
+      Budget budget,
+      long seed,
+      List<Schedule.Lot> present,
+      List<Schedule.Lot> near,
+      Consumer<Report> listener) {
     Tables tables = new Tables(shop);
     int count = budget.schedules().isPresent() ? 1 : SEARCHES;
     Best best = new Best(listener);
     for (int i = 0; i < count; i++) {
-      searches.add(new Search(tables, budget, seed + i, List.copyOf(present), best));
+      searches.add(
+          new Search(tables, budget, seed + i, List.copyOf(present), List.copyOf(near), best));
     }
   }
 

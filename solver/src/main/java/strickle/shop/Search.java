@@ -41,16 +41,20 @@ final class Search {
    * A search.
    *
    * @param present lots of another schedule to begin from besides the good orders; may be none
+   * @param near lots of a schedule to stay near to, rather than to save minutes and flow; or none
    */
   Search(
       Tables tables,
       Budget budget,
       long seed,
       List<Schedule.Lot> present,
+      List<Schedule.Lot> near,
       Consumer<Report> listener) {
     this.tables = tables;
     this.present = present;
-    this.trials = new Trials(tables, budget, listener);
+    Optional<Nearness> nearness =
+        near.isEmpty() ? Optional.empty() : Optional.of(new Nearness(tables, near));
+    this.trials = new Trials(tables, budget, nearness, listener);
     this.budget = budget;
     this.seed = seed;
   }

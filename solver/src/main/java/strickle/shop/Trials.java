@@ -23,6 +23,7 @@ final class Trials {
   private final Critical critical;
   private final long most;
   private final boolean minded;
+  private final Optional<Nearness> near;
   private final boolean guided;
   private final Consumer<Report> listener;
   private final long began = System.nanoTime();
@@ -46,9 +47,10 @@ final class Trials {
    * No trials yet.
    *
    * @param budget how many schedules may be generated, and for how long
+   * @param near what a schedule should be near to rather than short of minutes and flow
    * @param listener told whenever something better is found
    */
-  Trials(Tables tables, Budget budget, Consumer<Report> listener) {
+  Trials(Tables tables, Budget budget, Optional<Nearness> near, Consumer<Report> listener) {
     this.decoder = new Decoder(tables);
     this.justification = Justification.of(tables, decoder.claims());
     this.critical = new Critical(tables, decoder.claims(), decoder.timetable().start.length);
@@ -56,6 +58,7 @@ final class Trials {
     this.nanos = budget.time().map(Duration::toNanos).orElse(Long.MAX_VALUE);
     this.guided = tables.distances.tethered > 0;
     this.minded = !tables.shop.workers().isEmpty();
+    this.near = near;
     this.listener = listener;
     this.last = new int[decoder.claims().count()];
     this.bestOrder = new int[last.length];
@@ -207,8 +210,8 @@ final class Trials {
 
   private void judge() {
     late = decoder.late();
-    attended = decoder.timetable().attended;
-    flow = decoder.flow();
+    attended = near.isPresent() ? near.get().moved(decoder) : decoder.timetable().attended;
+    flow = near.isPresent() ? near.get().minutes(decoder) : decoder.flow();
     if (better()) {
       best = new Value(late, attended, flow);
       improvements++;

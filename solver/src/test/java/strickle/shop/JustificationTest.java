@@ -36,7 +36,8 @@ class JustificationTest {
       Shop shop = tied(new Random(seed), shortest(tied(new Random(seed), 10_000), seed));
       Decodes decodes = Decodes.of(shop);
       Justification justification = justification(shop).orElseThrow();
-      Trials trials = new Trials(new Tables(shop), Budget.ofSchedules(1000), report -> {});
+      Trials trials =
+          new Trials(new Tables(shop), Budget.ofSchedules(1000), Optional.empty(), report -> {});
       Random random = new Random(seed);
       for (int i = 0; i < ORDERS; i++) {
         int[] order = decodes.shuffled(random);

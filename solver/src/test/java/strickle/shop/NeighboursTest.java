@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -21,7 +22,13 @@ class NeighboursTest {
       int[] all = Decodes.of(shop).inOrder();
       int[] order = all.clone();
       Tables tables = new Tables(shop);
-      Trials trials = new Trials(tables, Budget.ofSchedules(Long.MAX_VALUE), report -> {});
+      Trials trials =
+          new Trials(
+              tables,
+              Budget.ofSchedules(Long.MAX_VALUE),
+              Optional.empty(),
+              Optional.empty(),
+              report -> {});
       Neighbours neighbours = new Neighbours(tables, trials.decoder().claims());
       Random random = new Random(seed);
       for (int i = 0; i < 200 && order.length > 1; i++) {
@@ -38,7 +45,13 @@ class NeighboursTest {
   void everyOrderIsComeBy() {
     int[] same = {1, 1, 1, 1};
     Tables tables = new Tables(Published.oneMachine(new int[] {4, 3, 2, 1}, same, same));
-    Trials trials = new Trials(tables, Budget.ofSchedules(Long.MAX_VALUE), report -> {});
+    Trials trials =
+        new Trials(
+            tables,
+            Budget.ofSchedules(Long.MAX_VALUE),
+            Optional.empty(),
+            Optional.empty(),
+            report -> {});
     Neighbours neighbours = new Neighbours(tables, trials.decoder().claims());
     Random random = new Random(1);
     int[] order = {0, 1, 2, 3};

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
@@ -27,7 +28,13 @@ class WalkTest {
 
   private static Trials trials(Shop shop, int schedules) {
     Tables tables = new Tables(shop);
-    Trials trials = new Trials(tables, Budget.ofSchedules(schedules), report -> {});
+    Trials trials =
+        new Trials(
+            tables,
+            Budget.ofSchedules(schedules),
+            Optional.empty(),
+            Optional.empty(),
+            report -> {});
     trials.tryOrder(Decodes.of(shop).inOrder());
     return trials;
   }
