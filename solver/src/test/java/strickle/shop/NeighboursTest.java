@@ -23,12 +23,7 @@ class NeighboursTest {
       int[] order = all.clone();
       Tables tables = new Tables(shop);
       Trials trials =
-          new Trials(
-              tables,
-              Budget.ofSchedules(Long.MAX_VALUE),
-              Optional.empty(),
-              Optional.empty(),
-              report -> {});
+          new Trials(tables, Budget.ofSchedules(Long.MAX_VALUE), Optional.empty(), report -> {});
       Neighbours neighbours = new Neighbours(tables, trials.decoder().claims());
       Random random = new Random(seed);
       for (int i = 0; i < 200 && order.length > 1; i++) {
@@ -46,12 +41,7 @@ class NeighboursTest {
     int[] same = {1, 1, 1, 1};
     Tables tables = new Tables(Published.oneMachine(new int[] {4, 3, 2, 1}, same, same));
     Trials trials =
-        new Trials(
-            tables,
-            Budget.ofSchedules(Long.MAX_VALUE),
-            Optional.empty(),
-            Optional.empty(),
-            report -> {});
+        new Trials(tables, Budget.ofSchedules(Long.MAX_VALUE), Optional.empty(), report -> {});
     Neighbours neighbours = new Neighbours(tables, trials.decoder().claims());
     Random random = new Random(1);
     int[] order = {0, 1, 2, 3};

@@ -29,12 +29,7 @@ class WalkTest {
   private static Trials trials(Shop shop, int schedules) {
     Tables tables = new Tables(shop);
     Trials trials =
-        new Trials(
-            tables,
-            Budget.ofSchedules(schedules),
-            Optional.empty(),
-            Optional.empty(),
-            report -> {});
+        new Trials(tables, Budget.ofSchedules(schedules), Optional.empty(), report -> {});
     trials.tryOrder(Decodes.of(shop).inOrder());
     return trials;
   }
