@@ -24,10 +24,12 @@ public final class StlMesh {
   private static final double MM3_PER_ML = 1000;
 
   private final double cubicUnits;
+  private final double squareUnits;
   private final int triangles;
 
-  private StlMesh(double cubicUnits, int triangles) {
+  private StlMesh(double cubicUnits, double squareUnits, int triangles) {
     this.cubicUnits = cubicUnits;
+    this.squareUnits = squareUnits;
     this.triangles = triangles;
   }
 
@@ -53,7 +55,7 @@ public final class StlMesh {
     if (!(volume > 0)) {
       throw refused("a flat mesh that encloses nothing", "a closed mesh with a volume above 0");
     }
-    return new StlMesh(volume, triangles);
+    return new StlMesh(volume, StlArea.of(corners), triangles);
   }
 
   /**
@@ -61,6 +63,11 @@ public final class StlMesh {
    */
   public double volumeMl(LengthUnit unit) {
     return cubicUnits * unit.mm() * unit.mm() * unit.mm() / MM3_PER_ML;
+  }
+
+  /** The surface of the mesh in mm², above 0, one unit of the file being {@code unit}. */
+  public double areaMm2(LengthUnit unit) {
+    return squareUnits * unit.mm() * unit.mm();
   }
 
   /** How many triangles the file holds. */
