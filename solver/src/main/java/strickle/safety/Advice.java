@@ -1,0 +1,20 @@
+package strickle.safety;
+
+/**
+ * Something in a route that makes no sense as it is read, said so that a maker can judge it.
+ *
+ * @param path where in the book, such as {@code $.pieces[0].route[1]}
+ * @param said what stands there
+ * @param because why that may go wrong
+ * @param rather what would be better
+ * @param sure false when the words of the step, or the hours, leave it open
+ */
+public record Advice(String path, String said, String because, String rather, boolean sure) {
+
+  /** One sentence after the other, the path before them. */
+  @Override
+  public String toString() {
+    String open = sure ? "" : "perhaps: ";
+    return path + ": " + open + said + ". " + because + " " + rather;
+  }
+}
