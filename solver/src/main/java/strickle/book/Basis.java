@@ -7,5 +7,9 @@ public enum Basis {
   /** The cement in the dry materials. */
   CEMENT,
   /** All dry materials and all pigment; for water only. */
-  DRY_AND_PIGMENT
+  DRY_AND_PIGMENT,
+  /** The water; for pigment only. */
+  WATER,
+  /** The whole wet mass. */
+  TOTAL
 }

@@ -5,7 +5,8 @@ package strickle.book;
  *
  * @param material id of the pigment
  * @param percent 0 to 100, by mass
- * @param of what it is a percentage of: the dry materials or their cement
+ * @param of what it is a percentage of: the dry materials or their cement, the water or the whole
+ *     wet mass
  */
 public record Dose(String material, double percent, Basis of) {
 
@@ -18,8 +19,8 @@ public record Dose(String material, double percent, Basis of) {
     Check check = new Check();
     check.id(".material", material);
     check.number(".percent", percent, 0, 100);
-    if (check.given(".of", of, "dry or cement")) {
-      check.that(of != Basis.DRY_AND_PIGMENT, ".of", "dry+pigment", "dry or cement");
+    if (check.given(".of", of, "dry, cement, water or total")) {
+      check.that(of != Basis.DRY_AND_PIGMENT, ".of", "dry+pigment", "dry, cement, water or total");
     }
     check.done();
   }

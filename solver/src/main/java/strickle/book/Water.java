@@ -9,6 +9,7 @@ package strickle.book;
 public record Water(double percent, Basis of) {
 
   private static final double MOST_PERCENT = 1000;
+  private static final String RIGHT = "dry, cement, dry+pigment or total";
 
   /**
    * Checks the water.
@@ -18,7 +19,9 @@ public record Water(double percent, Basis of) {
   public Water {
     Check check = new Check();
     check.number(".percent", percent, 0, MOST_PERCENT);
-    check.given(".of", of, "dry, cement or dry+pigment");
+    if (check.given(".of", of, RIGHT)) {
+      check.that(of != Basis.WATER, ".of", "water", RIGHT);
+    }
     check.done();
   }
 }

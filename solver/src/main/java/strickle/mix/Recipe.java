@@ -1,10 +1,12 @@
 package strickle.mix;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.LongToDoubleFunction;
 import strickle.book.Material;
 import strickle.book.Mix;
 
@@ -18,6 +20,9 @@ public final class Recipe {
   public static final String WATER = Material.WATER;
 
   private static final double MOST_GRAMS = 1e12;
+  private static final double LEAST_STEP = 0.001;
+  private static final double MOST_STEP = 100_000;
+  private static final double MOST_STEPS = 1e15;
 
   private final Map<String, Double> masses;
   private final double dry;
@@ -100,13 +105,36 @@ public final class Recipe {
    * @throws IllegalArgumentException unless grams are from 0 to 10¹²
    */
   public List<Portion> weighOut(double wetGrams) {
-    long tenths = Math.round(usable(wetGrams) * 10);
+    return split(Math.round(usable(wetGrams) * 10), tenths -> tenths / 10.0);
+  }
+
+  /**
+   * What so many grams of wet mix are weighed out from on a scale that shows steps, by the same
+   * method: whole steps that add up to {@code wetGrams} rounded to a step, each less than a step
+   * from what it should be.
+   *
+   * @param stepGrams what the scale counts in, from 0.001 to 100000 grams
+   * @throws IllegalArgumentException for a step outside, unless grams are from 0 to 10¹², or when
+   *     that would be more than 10¹⁵ steps
+   */
+  public List<Portion> weighOut(double wetGrams, double stepGrams) {
+    double steps = usable(wetGrams) / stepGrams;
+    if (!(LEAST_STEP <= stepGrams && stepGrams <= MOST_STEP && steps <= MOST_STEPS)) {
+      throw new IllegalArgumentException(
+          "Cannot weigh out " + wetGrams + " g in steps of " + stepGrams + " g.");
+    }
+    BigDecimal step = BigDecimal.valueOf(stepGrams);
+    return split(
+        Math.round(steps), count -> BigDecimal.valueOf(count).multiply(step).doubleValue());
+  }
+
+  private List<Portion> split(long steps, LongToDoubleFunction grams) {
     List<Share> shares = shares();
     long[] parts =
-        LargestRemainder.split(tenths, shares.stream().mapToDouble(Share::fraction).toArray());
+        LargestRemainder.split(steps, shares.stream().mapToDouble(Share::fraction).toArray());
     List<Portion> portions = new ArrayList<>();
     for (int i = 0; i < parts.length; i++) {
-      portions.add(new Portion(shares.get(i).material(), parts[i] / 10.0));
+      portions.add(new Portion(shares.get(i).material(), grams.applyAsDouble(parts[i])));
     }
     return List.copyOf(portions);
   }

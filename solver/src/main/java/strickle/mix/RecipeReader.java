@@ -30,6 +30,7 @@ final class RecipeReader {
   private boolean dryKnown = true;
   private boolean cementKnown = true;
   private double pigment;
+  private Masses solved = Masses.NONE;
 
   RecipeReader(Mix mix, Function<String, Material> materials) {
     this.mix = mix;
@@ -38,6 +39,7 @@ final class RecipeReader {
 
   Recipe read() {
     readDry();
+    solve();
     readPigment();
     double water = mix.water().percent() / 100 * basis(mix.water().of(), ".water.of");
     masses.merge(Recipe.WATER, water, Double::sum);
@@ -60,6 +62,25 @@ final class RecipeReader {
         addCement(material, part.parts());
       }
     }
+  }
+
+  // Only then, so that all other mixes are worked out without the rounding of a division.
+  private void solve() {
+    boolean back = mix.water().of() == Basis.TOTAL;
+    for (Dose dose : mix.pigment()) {
+      back |= dose.of() == Basis.TOTAL || dose.of() == Basis.WATER;
+    }
+    if (back && faults.isEmpty()) {
+      Masses.of(mix, dry, cement).ifPresentOrElse(found -> solved = found, this::leavesNothing);
+    }
+  }
+
+  private void leavesNothing() {
+    faults.add(
+        new Fault(
+            ".water.percent",
+            "percentages of water and total that leave nothing for the dry materials",
+            "water and pigment that are less than the whole together"));
   }
 
   private void readPigment() {
@@ -118,6 +139,8 @@ final class RecipeReader {
       case DRY -> dry;
       case CEMENT -> cement;
       case DRY_AND_PIGMENT -> dry + pigment;
+      case WATER -> solved.water();
+      case TOTAL -> dry + solved.pigment() + solved.water();
     };
   }
 

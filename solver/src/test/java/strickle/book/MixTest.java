@@ -57,13 +57,13 @@ class MixTest {
   @Test
   void pigmentIsAPercentageOfDryOrCementOnly() {
     assertEquals(
-        new Fault(".of", "dry+pigment", "dry or cement"),
+        new Fault(".of", "dry+pigment", "dry, cement, water or total"),
         Faults.only(() -> new Dose("iron-black", 3, Basis.DRY_AND_PIGMENT)));
     assertEquals(Basis.CEMENT, new Dose("iron-black", 3, Basis.CEMENT).of());
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"DRY", "CEMENT", "DRY_AND_PIGMENT"})
+  @ValueSource(strings = {"DRY", "CEMENT", "DRY_AND_PIGMENT", "TOTAL"})
   void waterIsAPercentageOfAnyBasis(String basis) {
     assertEquals(Basis.valueOf(basis), new Water(25, Basis.valueOf(basis)).of());
   }

@@ -107,7 +107,7 @@ final class GeneratedBook {
         Optional.empty(),
         List.of(new Part("white-blend", between(50, 100)), new Part("sand", between(1, 200))),
         List.of(dose("iron-black"), dose("iron-red")),
-        new Water(between(15, 40), any(Basis.values())),
+        new Water(between(15, 40), any(Basis.DRY, Basis.CEMENT, Basis.DRY_AND_PIGMENT)),
         random.nextInt(5),
         random.nextBoolean() ? OptionalDouble.empty() : OptionalDouble.of(between(1500, 2400)),
         between(1, 20),
