@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import strickle.book.Fault;
 import strickle.book.Faulty;
@@ -46,15 +47,7 @@ final class Given {
 
   /** An amount with its unit, read by a method of {@link strickle.book.Amount}. */
   Optional<Double> amount(String option, String text, ToDoubleFunction<String> reading) {
-    if (text == null) {
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(reading.applyAsDouble(text));
-    } catch (Faulty faulty) {
-      faulty.faults().forEach(fault -> faults.add(fault.under(option)));
-      return Optional.empty();
-    }
+    return text == null ? Optional.empty() : within(option, () -> reading.applyAsDouble(text));
   }
 
   /** The same, and it must be above zero. */
@@ -68,6 +61,33 @@ final class Given {
     String right = "a date such as 2027-04-05, or with a time such as 2027-04-05T09:00";
     Optional<LocalDateTime> moment = read(option, text, right, Given::moment);
     return moment.filter(at -> must(isPlausible(at.getYear()), option, text, YEARS));
+  }
+
+  /** Whatever a reading finds, its faults told under an option. */
+  <T> Optional<T> within(String option, Supplier<T> reading) {
+    try {
+      return Optional.of(reading.get());
+    } catch (Faulty faulty) {
+      faulty.faults().forEach(fault -> faults.add(fault.under(option)));
+      return Optional.empty();
+    }
+  }
+
+  /** The same, for readings whose paths name an option themselves: ".outer" is "--outer". */
+  <T> Optional<T> asOptions(Supplier<T> reading) {
+    try {
+      return Optional.of(reading.get());
+    } catch (Faulty faulty) {
+      for (Fault fault : faulty.faults()) {
+        faults.add(new Fault("--" + fault.path().substring(1), fault.found(), fault.right()));
+      }
+      return Optional.empty();
+    }
+  }
+
+  /** Notes a fault. */
+  void fault(Fault fault) {
+    faults.add(fault);
   }
 
   /** Notes a fault unless the rule holds; says whether it does. */

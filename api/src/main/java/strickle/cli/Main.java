@@ -97,6 +97,7 @@ public final class Main implements Runnable {
             .addSubcommand(new BoundCommand(here))
             .addSubcommand(new ReplanCommand(here))
             .addSubcommand(new PriceCommand(here))
+            .addSubcommand(new VolumeCommand(here))
             .addSubcommand(new CheckCommand(here))
             .addSubcommand(new DemoCommand(here));
     // Only here, so that a mistyped command is told and not what stands behind it.

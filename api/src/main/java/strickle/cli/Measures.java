@@ -38,10 +38,10 @@ record Measures(boolean us) {
     if (!us) {
       return ml < MANY ? text("%.1f ml", ml) : text("%.3f l", ml / 1000);
     }
-    double ounces = ml / ML_PER_FLUID_OUNCE;
+    double ounces = Math.rint(ml / ML_PER_FLUID_OUNCE * 100) / 100;
     return ounces < FLUID_OUNCES_PER_GALLON
         ? text("%.2f fl oz", ounces)
-        : text("%.3f gal", ounces / FLUID_OUNCES_PER_GALLON);
+        : text("%.3f gal", ml / ML_PER_FLUID_OUNCE / FLUID_OUNCES_PER_GALLON);
   }
 
   /** "12.5 mm", "0.492 in". */

@@ -46,7 +46,12 @@ public final class Volume {
     return mm3(solid) / MM3_PER_ML;
   }
 
-  private static double ml(List<ShapePart> shape) {
+  /**
+   * The volume of solids added and taken away, in millilitres, above 0.
+   *
+   * @throws Faulty with path {@code .shape} when they leave nothing
+   */
+  public static double ml(List<ShapePart> shape) {
     double added = 0;
     double taken = 0;
     for (ShapePart part : shape) {
