@@ -36,6 +36,7 @@ import picocli.CommandLine.Spec;
       "  strickle what-if --help              what another form or another hour would bring",
       "  strickle bound studio.json           what no plan can beat",
       "  strickle price studio.json           what each piece costs and what to ask",
+      "  strickle volume --help               how much a mould holds",
       "  strickle check studio.json           whether the book can be read and planned",
       "  strickle plan --help                 all about one command",
       "",
@@ -113,7 +114,7 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    String right = "Missing command: plan, replan, promise, what-if, bound, price, check or demo";
+    String right = "Missing command: plan, replan, promise, what-if, bound, price, volume, check or demo";
     throw new ParameterException(spec.commandLine(), right);
   }
 }

@@ -14,7 +14,9 @@ class HelpTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"plan", "replan", "promise", "bound", "what-if", "price", "check", "demo"})
+      strings = {
+        "plan", "replan", "promise", "bound", "what-if", "price", "volume", "check", "demo"
+      })
   void everyCommandShowsExamplesOfItself(String command) {
     String help = Shell.run(command, "--help").done().out();
     List<String> examples =
@@ -35,6 +37,7 @@ class HelpTest {
             "bound",
             "what-if",
             "price",
+            "volume",
             "check",
             "demo",
             "Examples:",
@@ -52,6 +55,7 @@ class HelpTest {
         "promise --help",
         "what-if --help",
         "price --help",
+        "volume --help",
         "check --help",
         "demo --help"
       })

@@ -79,7 +79,8 @@ class ReadmeTest {
   @Test
   void everyCommandOfTheProgramIsShown() {
     for (String command :
-        List.of("plan", "replan", "promise", "bound", "what-if", "price", "check", "demo")) {
+        List.of(
+            "plan", "replan", "promise", "bound", "what-if", "price", "volume", "check", "demo")) {
       assertTrue(readme.contains("\n./strickle " + command + " "), command);
     }
   }
