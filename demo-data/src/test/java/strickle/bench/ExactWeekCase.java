@@ -3,10 +3,12 @@ package strickle.bench;
 import java.math.BigDecimal;
 import java.time.Duration;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.function.Consumer;
 import strickle.book.Book;
 import strickle.demo.Generator;
 import strickle.plan.Effort;
@@ -35,16 +37,44 @@ record ExactWeekCase(
     List<Finding> findings) {
 
   /** Plans a week both ways. */
-  static ExactWeekCase of(ExactWeekSample week, long schedules, Duration limit) {
+  static ExactWeekCase of(ExactWeekSample week, Effort effort, Duration limit) {
     Book book = week.book();
     OffsetDateTime from = Generator.start(book);
-    Plan plan = plan(book, from, schedules);
+    Plan plan = plan(book, from, effort);
     ExactWeek.Result best = ExactWeek.solve(book, from, plan, limit);
     return new ExactWeekCase(week, plan, flow(plan), best, Audit.of(book, best.plan()));
   }
 
+  /**
+   * Plans weeks both ways, seed by seed, until the best plans of so many are proved to be best.
+   * Those not proved within the limit are left out.
+   *
+   * @param each told of every week, also of those left out
+   */
+  static List<ExactWeekCase> proved(
+      int weeks,
+      int firstSeed,
+      boolean crowded,
+      Effort effort,
+      Duration limit,
+      Consumer<ExactWeekCase> each) {
+    List<ExactWeekCase> proved = new ArrayList<>();
+    for (int seed = firstSeed; proved.size() < weeks; seed++) {
+      ExactWeekCase one = of(ExactWeekSample.of(seed, crowded), effort, limit);
+      each.accept(one);
+      if (one.best().attendedIsProved()) {
+        proved.add(one);
+      }
+    }
+    return proved;
+  }
+
   static Plan plan(Book book, OffsetDateTime from, long schedules) {
-    PlanRequest request = new PlanRequest(from, Effort.ofSchedules(schedules), 0);
+    return plan(book, from, Effort.ofSchedules(schedules));
+  }
+
+  private static Plan plan(Book book, OffsetDateTime from, Effort effort) {
+    PlanRequest request = new PlanRequest(from, effort, 0);
     return Planning.of(book, request, progress -> {}).run();
   }
 

@@ -5,7 +5,6 @@ import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.List;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import strickle.book.Book;
 import strickle.book.Form;
@@ -27,12 +26,9 @@ record ExactWeekSample(int castings, long seed, boolean crowded) {
   private static final int MOST = 12;
   private static final int TIME_LEFT = 2;
 
-  /** The weeks of some seeds: their castings go round from 4 to 12. */
-  static List<ExactWeekSample> of(int firstSeed, int lastSeed, boolean crowded) {
-    int sizes = MOST - FEWEST + 1;
-    return IntStream.rangeClosed(firstSeed, lastSeed)
-        .mapToObj(seed -> new ExactWeekSample(FEWEST + seed % sizes, seed, crowded))
-        .toList();
+  /** The week of a seed: from one to the next their castings go round from 4 to 12. */
+  static ExactWeekSample of(int seed, boolean crowded) {
+    return new ExactWeekSample(FEWEST + seed % (MOST - FEWEST + 1), seed, crowded);
   }
 
   Book book() {

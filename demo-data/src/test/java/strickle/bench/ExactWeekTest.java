@@ -11,6 +11,7 @@ import org.junit.jupiter.api.condition.EnabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import strickle.book.Book;
 import strickle.demo.Generator;
+import strickle.plan.Effort;
 import strickle.plan.Plan;
 import strickle.plan.audit.Audit;
 
@@ -52,7 +53,7 @@ class ExactWeekTest {
   @Test
   void thePlannerFindsTheBestPlanOfATinyWeek() {
     for (ExactWeekSample week : List.of(PLAIN, LATE)) {
-      ExactWeekCase both = ExactWeekCase.of(week, SCHEDULES, LIMIT);
+      ExactWeekCase both = ExactWeekCase.of(week, Effort.ofSchedules(SCHEDULES), LIMIT);
       assertTrue(both.best().attendedIsProved(), both::toString);
       assertEquals(both.best().lateHours(), both.plan().totals().weightedLateHours());
       assertEquals(both.best().attendedMinutes(), both.plan().totals().attendedMinutes());

@@ -39,7 +39,7 @@ public final class PromiseMeasure {
   }
 
   private static void exact(long seed, Duration limit) {
-    ExactWeekSample week = ExactWeekSample.of((int) seed, (int) seed, seed % 2 == 0).getFirst();
+    ExactWeekSample week = ExactWeekSample.of((int) seed, seed % 2 == 0);
     Optional<PromiseSample> sample = PromiseSample.onTime(week.book(), seed, PLAN_SCHEDULES);
     if (sample.isEmpty()) {
       return;

@@ -48,7 +48,8 @@ public final class Week {
   /**
    * Measures one size and ends the process: 0 when done, 2 for wrong input, 1 for anything else.
    *
-   * @param words castings, seconds and seed, all whole numbers
+   * @param words castings, seconds, seed, and the seconds the exact model may take for each part of
+   *     a plan's value, 0 for no model; all whole numbers
    */
   public static void main(String[] words) {
     LogManager.getLogManager().reset();
@@ -57,7 +58,8 @@ public final class Week {
     try {
       Week week = new Week(Generator.book(castings, seed), seed);
       Duration time = Duration.ofSeconds(Long.parseLong(words[1]));
-      System.out.println("castings=" + castings + " " + week.measure(time));
+      Duration exact = Duration.ofSeconds(Long.parseLong(words[3]));
+      System.out.println("castings=" + castings + " " + week.measure(time, exact));
     } catch (Faulty faulty) {
       faulty.faults().forEach(fault -> System.err.println("bench: " + fault));
       System.exit(WRONG);
@@ -67,7 +69,10 @@ public final class Week {
     }
   }
 
-  private String measure(Duration time) {
+  private String measure(Duration time, Duration exact) {
+    if (exact.isPositive()) {
+      ExactGap.refuseOtherMachines();
+    }
     Course course = new Course();
     long began = System.nanoTime();
     Plan plan = plan(Effort.ofTime(time), progress -> course.add(moment(began, progress)));
@@ -76,16 +81,18 @@ public final class Week {
     if (!findings.isEmpty()) {
       throw new IllegalStateException("the audit refuses the plan: " + findings);
     }
-    return String.format(
-        Locale.ROOT,
-        "weightedLateHours=%s attendedMinutes=%d schedulesPerSecond=%s"
-            + " firstPlanSeconds=%.3f within1PercentSeconds=%.3f peakMegabytes=%.0f",
-        plan.totals().weightedLateHours().toPlainString(),
-        plan.totals().attendedMinutes(),
-        schedulesPerSecond(),
-        course.firstSeconds(),
-        course.nearSeconds(),
-        peak / MILLION);
+    String line =
+        String.format(
+            Locale.ROOT,
+            "weightedLateHours=%s attendedMinutes=%d schedulesPerSecond=%s"
+                + " firstPlanSeconds=%.3f within1PercentSeconds=%.3f peakMegabytes=%.0f",
+            plan.totals().weightedLateHours().toPlainString(),
+            plan.totals().attendedMinutes(),
+            schedulesPerSecond(),
+            course.firstSeconds(),
+            course.nearSeconds(),
+            peak / MILLION);
+    return exact.isPositive() ? line + ExactGap.of(book, plan, exact) : line;
   }
 
   private static Course.Moment moment(long began, Progress progress) {

@@ -109,14 +109,15 @@ public final class Bench {
   }
 
   private static int weeks(List<String> words) {
-    Arguments given = new Arguments(words, Set.of("--castings", "--seconds", "--seed"));
+    Arguments given = new Arguments(words, Set.of("--castings", "--seconds", "--seed", "--exact"));
     given.noPlace();
     List<Long> castings = given.wholes("--castings", 1, MOST_CASTINGS);
     given.needed("--seconds");
     long seconds = given.whole("--seconds", 1, MOST_SECONDS, 1);
     long seed = seed(given);
+    long exact = given.whole("--exact", 1, MOST_SECONDS, 0);
     given.done();
-    return new Weeks(seconds, seed).run(castings);
+    return new Weeks(seconds, seed, exact).run(castings);
   }
 
   private static List<Long> limits(Arguments given) {

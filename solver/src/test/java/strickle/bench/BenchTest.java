@@ -209,6 +209,7 @@ class BenchTest {
         "weeks --castings 2001 --seconds 1",
         "weeks --castings 10",
         "weeks all --castings 10 --seconds 1",
+        "weeks --castings 10 --seconds 1 --exact 0",
       })
   void whatIsWrongIsToldInOneLine(String line) {
     String words = line.replace("{}", folder.toString());

@@ -41,7 +41,7 @@ final class Help {
             avgOverBest   mean deviation in percent, where the best known is above 0
             avgOf         of how many that is the mean
             zeroMissed    of those whose best known is 0, how many are above it
-      solver/bench weeks --castings N[,N...] --seconds N
+      solver/bench weeks --castings N[,N...] --seconds N [--exact N]
           Made-up books that need so many castings, 1 to 2000, each planned for so many
           seconds by a fresh Java with two searches. A line for each size:
             weightedLateHours, attendedMinutes: of the plan
@@ -51,6 +51,14 @@ final class Help {
             within1PercentSeconds: from when on both figures of the plan stay within 1
                 percent of the final ones
             peakMegabytes: the most memory Java has used, garbage included
+          With --exact, an exact model then looks so many seconds at most for fewer late
+          hours, and as many for fewer attended minutes (on Linux on amd64 only; it proves
+          most weeks of up to 30 castings in a minute):
+            lateHoursAboveExact: by how much the plan's weighted late hours exceed the
+                fewest possible; - when those are not proved in time
+            attendedAboveExact: likewise its attended minutes, in percent; - also when
+                the plan is later than it need be
+            exactSeconds: how long the model took
 
         --schedules N   how many schedules a search may generate; a pass of a
                         justification counts as one

@@ -15,13 +15,23 @@ final class Weeks {
 
   private static final String PROGRAM = "strickle.bench.Week";
 
+  /** Since this version Java warns of what the exact model's libraries do to its memory. */
+  private static final int WARNS_OF_UNSAFE = 23;
+
   private final long seconds;
   private final long seed;
+  private final long exactSeconds;
 
-  /** Plans for so many seconds, from a seed that also draws the book. */
-  Weeks(long seconds, long seed) {
+  /**
+   * Plans for so many seconds, from a seed that also draws the book.
+   *
+   * @param exactSeconds how long an exact model may look for something better, for each part of a
+   *     plan's value; 0 for no model
+   */
+  Weeks(long seconds, long seed, long exactSeconds) {
     this.seconds = seconds;
     this.seed = seed;
+    this.exactSeconds = exactSeconds;
   }
 
   /**
@@ -57,8 +67,21 @@ final class Weeks {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(ManagementFactory.getRuntimeMXBean().getInputArguments());
+    if (exactSeconds > 0) {
+      command.addAll(quiet());
+    }
     command.addAll(List.of("-cp", System.getProperty("java.class.path"), PROGRAM));
-    command.addAll(List.of(Long.toString(castings), Long.toString(seconds), Long.toString(seed)));
+    for (long word : new long[] {castings, seconds, seed, exactSeconds}) {
+      command.add(Long.toString(word));
+    }
     return command;
+  }
+
+  /** The exact model is in a native library; Java need not warn of that. */
+  private static List<String> quiet() {
+    String nativeAccess = "--enable-native-access=ALL-UNNAMED";
+    return Runtime.version().feature() < WARNS_OF_UNSAFE
+        ? List.of(nativeAccess)
+        : List.of(nativeAccess, "--sun-misc-unsafe-memory-access=allow");
   }
 }
