@@ -44,19 +44,20 @@ class ReplanCommandTest {
 
   /** The first pour began twenty minutes late. */
   private Path progress() {
-    String fields =
-        "\"kind\": \"poured\", \"lot\": \"%s\", \"person\": \"%s\", \"start\": \"%s\", \"end\":"
-            + " \"%s\"";
     String happened =
-        fields.formatted(
-            pour.lot(),
-            pour.person(),
-            pour.start().plusMinutes(20).toLocalDateTime(),
-            pour.end().plusMinutes(20).toLocalDateTime());
+        "{\"kind\": \"poured\", \"lot\": \""
+            + pour.lot()
+            + "\", \"person\": \""
+            + pour.person()
+            + "\", \"start\": \""
+            + pour.start().plusMinutes(20).toLocalDateTime()
+            + "\", \"end\": \""
+            + pour.end().plusMinutes(20).toLocalDateTime()
+            + "\"}";
     return Shell.file(
         folder,
         "done.json",
-        "{\"format\": \"strickle-progress/1\", \"happened\": [{" + happened + "}]}");
+        "{\"format\": \"strickle-progress/1\", \"happened\": [" + happened + "]}");
   }
 
   private String after() {

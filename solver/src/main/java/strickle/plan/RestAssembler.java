@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
@@ -48,7 +47,7 @@ final class RestAssembler {
     inOrder.sort(
         Comparator.comparingInt((Schedule.Lot lot) -> lot.first().start())
             .thenComparingInt(lot -> lot.first().worker()));
-    Map<Schedule.Lot, KeptLot> keptBy = new IdentityHashMap<>();
+    IdentityHashMap<Schedule.Lot, KeptLot> keptBy = new IdentityHashMap<>();
     for (int i = 0; i < kept.size(); i++) {
       keptBy.put(schedule.lots().get(i), kept.get(i));
     }

@@ -23,8 +23,8 @@ final class RestNames {
 
   private final Standing standing;
   private final StudioShop studio;
-  private final Map<Schedule.Lot, String> lots = new IdentityHashMap<>();
-  private final Map<Schedule.Run, String> runs = new IdentityHashMap<>();
+  private final IdentityHashMap<Schedule.Lot, String> lots = new IdentityHashMap<>();
+  private final IdentityHashMap<Schedule.Run, String> runs = new IdentityHashMap<>();
   private final Set<String> used = new HashSet<>();
   private int next;
 

@@ -55,7 +55,7 @@ record Course(
   /** Good pieces to be expected, no more than are left; a fraction is kept. */
   double goodPieces() {
     double usual = pieces() * piece.goodPercent() / 100;
-    return Math.min(usual, piecesLeft());
+    return Math.min(usual, (double) piecesLeft());
   }
 
   /** Pieces that are not known to be lost. */
