@@ -36,6 +36,17 @@ final class BookArgument {
     return isDemo() ? Demo.book(Size.MEDIUM) : BookFile.read(path());
   }
 
+  /**
+   * Reads a book named in another way.
+   *
+   * @throws Faulty with everything that is wrong with it
+   */
+  static Book read(String given) {
+    BookArgument argument = new BookArgument();
+    argument.given = given;
+    return argument.read();
+  }
+
   /** The file it is read from; none for the demo. */
   Optional<Path> file() {
     return isDemo() ? Optional.empty() : Optional.of(path());

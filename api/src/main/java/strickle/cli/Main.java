@@ -37,6 +37,9 @@ import picocli.CommandLine.Spec;
       "  strickle bound studio.json           what no plan can beat",
       "  strickle price studio.json           what each piece costs and what to ask",
       "  strickle volume --help               how much a mould holds",
+      "  strickle ballast --help              what to lay on a core, how hard the mix presses",
+      "  strickle curing --help               how long curing takes in your room",
+      "  strickle drying planter.csv          when a drying piece has dried far enough",
       "  strickle check studio.json           whether the book can be read and planned",
       "  strickle plan --help                 all about one command",
       "",
@@ -100,6 +103,9 @@ public final class Main implements Runnable {
             .addSubcommand(new PriceCommand(here))
             .addSubcommand(new VolumeCommand(here))
             .addSubcommand(new CheckCommand(here))
+            .addSubcommand(new BallastCommand(here))
+            .addSubcommand(new CuringCommand(here))
+            .addSubcommand(new DryingCommand(here))
             .addSubcommand(new DemoCommand(here));
     // Only here, so that a mistyped command is told and not what stands behind it.
     line.getCommandSpec().parser().stopAtUnmatched(true);
@@ -114,7 +120,9 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    String right = "Missing command: plan, replan, promise, what-if, bound, price, volume, check or demo";
+    String right =
+        "Missing command: plan, replan, promise, what-if, bound, price, volume, ballast, curing,"
+            + " drying, check or demo";
     throw new ParameterException(spec.commandLine(), right);
   }
 }

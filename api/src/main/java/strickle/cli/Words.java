@@ -35,7 +35,12 @@ final class Words {
 
   /** A percentage as it was given: "90 %", "99.5 %". */
   static String percent(double percent) {
-    return BigDecimal.valueOf(percent).stripTrailingZeros().toPlainString() + " %";
+    return plain(percent) + " %";
+  }
+
+  /** A number as it was given: "5", "-11.7". */
+  static String plain(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
   }
 
   /** A chance from 0 to 1, to a tenth of a percent and never more than it is: "91.3 % sure". */

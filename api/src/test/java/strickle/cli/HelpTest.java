@@ -15,7 +15,8 @@ class HelpTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "plan", "replan", "promise", "bound", "what-if", "price", "volume", "check", "demo"
+        "plan", "replan", "promise", "bound", "what-if", "price", "volume", "ballast", "curing",
+        "drying", "check", "demo"
       })
   void everyCommandShowsExamplesOfItself(String command) {
     String help = Shell.run(command, "--help").done().out();
@@ -38,6 +39,9 @@ class HelpTest {
             "what-if",
             "price",
             "volume",
+            "ballast",
+            "curing",
+            "drying",
             "check",
             "demo",
             "Examples:",
@@ -56,6 +60,9 @@ class HelpTest {
         "what-if --help",
         "price --help",
         "volume --help",
+        "ballast --help",
+        "curing --help",
+        "drying --help",
         "check --help",
         "demo --help"
       })

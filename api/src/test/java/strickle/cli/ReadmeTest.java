@@ -33,6 +33,7 @@ class ReadmeTest {
       Pattern.compile(
           "```text\n(\\{\n  \"format\": \"strickle-progress/1\".*?)```", Pattern.DOTALL);
 
+  private static final Pattern TABLE = Pattern.compile("```csv\n(.*?)```", Pattern.DOTALL);
   private static final Pattern COMMAND =
       Pattern.compile("^\\./strickle ([^#\n]*)", Pattern.MULTILINE);
   private static final Pattern FIELD = Pattern.compile("`([a-z][A-Za-z0-9]*)`");
@@ -58,6 +59,11 @@ class ReadmeTest {
     Files.writeString(folder.resolve("studio.json"), books.get(0));
     String progress = PROGRESS.matcher(readme).results().findFirst().orElseThrow().group(1);
     Files.writeString(folder.resolve("done.json"), progress);
+    List<String> tables = TABLE.matcher(readme).results().map(found -> found.group(1)).toList();
+    for (String table : tables) {
+      String name = table.startsWith("casting,") ? "ready.csv" : "planter.csv";
+      Files.writeString(folder.resolve(name), table);
+    }
   }
 
   @Test
@@ -80,7 +86,8 @@ class ReadmeTest {
   void everyCommandOfTheProgramIsShown() {
     for (String command :
         List.of(
-            "plan", "replan", "promise", "bound", "what-if", "price", "volume", "check", "demo")) {
+            "plan", "replan", "promise", "bound", "what-if", "price", "volume", "ballast", "curing",
+            "drying", "check", "demo")) {
       assertTrue(readme.contains("\n./strickle " + command + " "), command);
     }
   }
@@ -110,7 +117,7 @@ class ReadmeTest {
   private void run(String command) {
     List<Object> words = new ArrayList<>();
     for (String word : command.replaceAll(" > .*", "").split(" ", -1)) {
-      words.add(word.endsWith(".json") ? folder.resolve(word) : word);
+      words.add(word.endsWith(".json") || word.endsWith(".csv") ? folder.resolve(word) : word);
     }
     int seconds = words.indexOf("--seconds");
     if (seconds >= 0) {

@@ -17,6 +17,9 @@ public record DryingLog(List<Weighing> weighings, double scaleStepGrams) {
   /** A rise of more than this part of the whole loss is no chance (common practice, no source). */
   private static final double MOST_RISE = 0.1;
 
+  /** Less than this part of the heaviest weight is another piece (common practice, no source). */
+  private static final double LEAST_LEFT = 0.6;
+
   private static final double MOST_STEP = 1000;
 
   /**
@@ -24,7 +27,8 @@ public record DryingLog(List<Weighing> weighings, double scaleStepGrams) {
    *
    * @throws strickle.book.Faulty with every fault, paths relative to the log: too few weighings,
    *     weighings out of order or twice at a time, a piece that has not become lighter, or one that
-   *     became heavier in between by more than two steps of the scale and a tenth of its whole loss
+   *     became heavier in between by more than two steps of the scale and a tenth of its whole
+   *     loss, or less than three fifths of its heaviest weight
    */
   public DryingLog {
     weighings = List.copyOf(weighings);
@@ -61,6 +65,7 @@ public record DryingLog(List<Weighing> weighings, double scaleStepGrams) {
         "a loss of " + Checks.shown(rounded(loss)) + " g from first to last",
         "one of more than two steps of the scale: either the piece is dry, or it was weighed"
             + " wrong");
+    double heaviest = weighings.stream().mapToDouble(Weighing::grams).max().orElseThrow();
     double most = Math.max(2 * step, MOST_RISE * Math.max(0, loss));
     for (int i = 1; i < weighings.size(); i++) {
       double rise = weighings.get(i).grams() - weighings.get(i - 1).grams();
@@ -72,6 +77,14 @@ public record DryingLog(List<Weighing> weighings, double scaleStepGrams) {
               + Checks.shown(rounded(rise))
               + " g than before",
           "a weight that does not contradict the one before, as a drying piece gets no heavier");
+    }
+    for (int i = 0; i < weighings.size(); i++) {
+      double grams = weighings.get(i).grams();
+      checks.that(
+          grams >= LEAST_LEFT * heaviest,
+          ".weighings[" + i + "].grams",
+          Checks.shown(rounded(grams)) + " beside " + Checks.shown(rounded(heaviest)) + " g",
+          "a weight of the same piece in the same unit: no piece holds that much water");
     }
   }
 
