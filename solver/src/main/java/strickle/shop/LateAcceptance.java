@@ -14,20 +14,28 @@ import java.util.random.RandomGenerator;
  */
 final class LateAcceptance implements Walk {
 
-  /** How many steps it looks back, and after how many without gain it starts afresh. */
-  private static final int LOOK_BACK = 10;
+  /**
+   * How far to look back and how long to wait.
+   *
+   * @param lookBack how many steps it looks back
+   * @param patience after so many steps for each claim without gain it starts afresh
+   * @param changes made to the best order before a fresh start
+   */
+  record Manner(int lookBack, int patience, int changes) {}
 
-  private static final int PATIENCE = 2000;
+  /** For studios and for machines with due dates of their own. */
+  static final Manner QUICK = new Manner(10, 50, 10);
 
-  /** Changes made to the best order before a fresh start. */
-  private static final int CHANGES = 10;
+  /** For machines with one due date, where every order tried is justified. */
+  static final Manner STEADY = new Manner(50, 30, 20);
 
   private static final int LEVELS = 3;
 
   private final Trials trials;
   private final Neighbours neighbours;
   private final RandomGenerator random;
-  private final long[] past = new long[LOOK_BACK * LEVELS];
+  private final Manner manner;
+  private final long[] past;
   private final long[] present = new long[LEVELS];
   private final long[] tried = new long[LEVELS];
   private final long[] bestOfRun = new long[LEVELS];
@@ -37,7 +45,9 @@ final class LateAcceptance implements Walk {
   private long gained;
 
   /** A walk that begins at the best order tried so far. */
-  LateAcceptance(Trials trials, Neighbours neighbours, RandomGenerator random) {
+  LateAcceptance(Trials trials, Neighbours neighbours, Manner manner, RandomGenerator random) {
+    this.manner = manner;
+    this.past = new long[manner.lookBack * LEVELS];
     this.trials = trials;
     this.neighbours = neighbours;
     this.random = random;
@@ -48,14 +58,14 @@ final class LateAcceptance implements Walk {
 
   @Override
   public void step() {
-    if (steps - gained > PATIENCE) {
+    if (steps - gained > (long) manner.patience * order.length) {
       afresh();
     }
     System.arraycopy(order, 0, candidate, 0, order.length);
     trials.vary(candidate, neighbours, random);
     trials.tryOrder(candidate);
     trials.read(tried);
-    int at = (int) (steps % LOOK_BACK) * LEVELS;
+    int at = (int) (steps % manner.lookBack) * LEVELS;
     if (noWorse(tried, present, 0) || noWorse(tried, past, at)) {
       takeOver();
     }
@@ -76,7 +86,7 @@ final class LateAcceptance implements Walk {
 
   private void afresh() {
     System.arraycopy(trials.bestOrder(), 0, order, 0, order.length);
-    for (int i = 0; i < CHANGES; i++) {
+    for (int i = 0; i < manner.changes; i++) {
       neighbours.changeOne(order, random);
     }
     begin();
@@ -86,7 +96,7 @@ final class LateAcceptance implements Walk {
     trials.tryOrder(order);
     trials.read(present);
     System.arraycopy(present, 0, bestOfRun, 0, LEVELS);
-    for (int i = 0; i < LOOK_BACK; i++) {
+    for (int i = 0; i < manner.lookBack; i++) {
       System.arraycopy(present, 0, past, i * LEVELS, LEVELS);
     }
     gained = steps;

@@ -108,9 +108,13 @@ final class Search {
   private Walk walk() {
     RandomGenerator random = new Random(seed);
     Neighbours neighbours = new Neighbours(tables, trials.decoder().claims());
-    return trials.justifies()
-        ? new Population(trials, neighbours, begun, stepsLeft(), random)
-        : new LateAcceptance(trials, neighbours, random);
+    if (!trials.justifies()) {
+      return new LateAcceptance(trials, neighbours, LateAcceptance.QUICK, random);
+    }
+    boolean machines = tables.shop.resources().stream().allMatch(one -> one.capacity() == 1);
+    return machines
+        ? new LateAcceptance(trials, neighbours, LateAcceptance.STEADY, random)
+        : new Population(trials, neighbours, begun, stepsLeft(), random);
   }
 
   private static SolverConfig config() {

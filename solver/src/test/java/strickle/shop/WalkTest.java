@@ -20,7 +20,9 @@ class WalkTest {
     Walk of(Trials trials, Neighbours neighbours, Random random);
   }
 
-  private static final Making LATE_ACCEPTANCE = LateAcceptance::new;
+  private static final Making LATE_ACCEPTANCE =
+      (trials, neighbours, random) ->
+          new LateAcceptance(trials, neighbours, LateAcceptance.QUICK, random);
 
   private static final Making POPULATION =
       (trials, neighbours, random) ->
