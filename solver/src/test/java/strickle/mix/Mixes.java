@@ -78,6 +78,11 @@ final class Mixes {
     return Recipe.of(SampleBook.slate(), among(SampleBook.whiteBlend(), SampleBook.ironBlack()));
   }
 
+  /** The materials of the example book's mix. */
+  static Function<String, Material> bookMaterials() {
+    return among(SampleBook.whiteBlend(), SampleBook.ironBlack());
+  }
+
   /** One binder, pigment in percent of it, water in percent of a basis, no air. */
   static Recipe binderAndPigment(double pigmentPercent, Water water) {
     return Recipe.of(
