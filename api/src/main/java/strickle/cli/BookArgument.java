@@ -27,6 +27,13 @@ final class BookArgument {
       })
   private String given = "";
 
+  /** The argument of a command whose book may be left out. */
+  static BookArgument of(String given) {
+    BookArgument argument = new BookArgument();
+    argument.given = given;
+    return argument;
+  }
+
   /**
    * Reads the book.
    *

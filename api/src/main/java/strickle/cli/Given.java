@@ -79,10 +79,16 @@ final class Given {
       return Optional.of(reading.get());
     } catch (Faulty faulty) {
       for (Fault fault : faulty.faults()) {
-        faults.add(new Fault("--" + fault.path().substring(1), fault.found(), fault.right()));
+        faults.add(new Fault(option(fault.path()), fault.found(), fault.right()));
       }
       return Optional.empty();
     }
+  }
+
+  /** ".stepGrams" is the option "--step-grams". */
+  private static String option(String path) {
+    String words = path.substring(1).replaceAll("(?<=[a-z])(?=[A-Z])", "-");
+    return "--" + words.toLowerCase(Locale.ROOT);
   }
 
   /** Notes a fault. */
@@ -96,6 +102,11 @@ final class Given {
       faults.add(new Fault(option, '"' + text + '"', right));
     }
     return holds;
+  }
+
+  /** Whether anything is wrong so far. */
+  boolean isFaulty() {
+    return !faults.isEmpty();
   }
 
   /**

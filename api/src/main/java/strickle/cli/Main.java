@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
       "  strickle bound studio.json           what no plan can beat",
       "  strickle price studio.json           what each piece costs and what to ask",
       "  strickle volume --help               how much a mould holds",
+      "  strickle batch --help                what to weigh for it",
       "  strickle ballast --help              what to lay on a core, how hard the mix presses",
       "  strickle curing --help               how long curing takes in your room",
       "  strickle drying planter.csv          when a drying piece has dried far enough",
@@ -102,6 +103,7 @@ public final class Main implements Runnable {
             .addSubcommand(new ReplanCommand(here))
             .addSubcommand(new PriceCommand(here))
             .addSubcommand(new VolumeCommand(here))
+            .addSubcommand(new BatchCommand(here))
             .addSubcommand(new CheckCommand(here))
             .addSubcommand(new BallastCommand(here))
             .addSubcommand(new CuringCommand(here))
@@ -121,7 +123,7 @@ public final class Main implements Runnable {
   @Override
   public void run() {
     String right =
-        "Missing command: plan, replan, promise, what-if, bound, price, volume, ballast, curing,"
+        "Missing command: plan, replan, promise, what-if, bound, price, volume, batch, ballast, curing,"
             + " drying, check or demo";
     throw new ParameterException(spec.commandLine(), right);
   }

@@ -15,7 +15,7 @@ class HelpTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "plan", "replan", "promise", "bound", "what-if", "price", "volume", "ballast", "curing",
+        "plan", "replan", "promise", "bound", "what-if", "price", "volume", "batch", "ballast", "curing",
         "drying", "check", "demo"
       })
   void everyCommandShowsExamplesOfItself(String command) {
@@ -39,6 +39,7 @@ class HelpTest {
             "what-if",
             "price",
             "volume",
+            "batch",
             "ballast",
             "curing",
             "drying",
@@ -60,6 +61,7 @@ class HelpTest {
         "what-if --help",
         "price --help",
         "volume --help",
+        "batch --help",
         "ballast --help",
         "curing --help",
         "drying --help",

@@ -1,0 +1,121 @@
+package strickle.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import strickle.book.Book;
+import strickle.book.Mould;
+import strickle.mix.Batch;
+import strickle.mix.BatchLine;
+import strickle.mix.PigmentCheck;
+
+/** What a maker should look at before weighing. */
+final class BatchNotes {
+
+  /** Weighed further off than this, in percent, a colour or a mix shows it. */
+  private static final double MUCH_PERCENT = 2;
+
+  /** A measured density this far above what is possible is no slip of the scale. */
+  private static final double LEAST_AIR_PERCENT = -0.5;
+
+  private final Optional<Book> book;
+  private final Chosen chosen;
+  private final Batch batch;
+  private final List<Filling> fillings;
+  private final List<String> notes = new ArrayList<>();
+
+  BatchNotes(Optional<Book> book, Chosen chosen, Batch batch, List<Filling> fillings) {
+    this.book = book;
+    this.chosen = chosen;
+    this.batch = batch;
+    this.fillings = fillings;
+  }
+
+  /** Every note, the weightiest first. */
+  List<String> all() {
+    pigment();
+    density();
+    batch.lines().forEach(this::scale);
+    book.ifPresent(this::limits);
+    return List.copyOf(notes);
+  }
+
+  private void pigment() {
+    PigmentCheck check = batch.pigment();
+    if (check.verdict() == PigmentCheck.Verdict.TOO_MUCH) {
+      notes.add(
+          text(
+              "the pigment is %.1f %% of the cement, above 10 %%, the most by ASTM C979 (of a blend"
+                  + " in total); the colour levels off before that",
+              check.total().percentOfCement().orElseThrow()));
+    } else if (check.verdict() == PigmentCheck.Verdict.CANNOT_BE_CHECKED) {
+      notes.add(
+          "the pigment cannot be checked against the 10 % of cement of ASTM C979, because the"
+              + " cement content of a dry material is not known, or there is none");
+    }
+  }
+
+  private void density() {
+    batch
+        .airPercent()
+        .ifPresent(
+            air -> {
+              if (air < LEAST_AIR_PERCENT) {
+                notes.add(
+                    text(
+                        "the measured density is %.1f %% above what these materials make without"
+                            + " any air: weigh a known volume again, or look at the relative"
+                            + " densities",
+                        -air));
+              }
+            });
+  }
+
+  private void scale(BatchLine line) {
+    if (Math.abs(line.errorPercent()) > MUCH_PERCENT) {
+      notes.add(
+          text(
+              "%s is weighed %.1f %% off: use a finer scale or mix more at once",
+              chosen.name(line.material()), line.errorPercent()));
+    }
+  }
+
+  private void limits(Book studio) {
+    if (batch.wetGrams() > studio.studio().batchLimitGrams()) {
+      notes.add(
+          text(
+              "the batch is above the studio's limit of %.0f g: mix it in parts",
+              studio.studio().batchLimitGrams()));
+    }
+    int minutes = 0;
+    for (Filling filling : fillings) {
+      if (!filling.mould().equals(FillingOptions.VOLUME)) {
+        Mould mould = studio.mould(filling.mould());
+        minutes += filling.castings() * mould.pourMinutes();
+        forms(studio, mould, filling.castings());
+      }
+    }
+    boolean ofBook = studio.mixes().contains(chosen.mix());
+    if (ofBook && minutes > chosen.mix().workingMinutes()) {
+      notes.add(
+          text(
+              "pouring takes %d min, but the mix can be worked for %d: mix it in parts",
+              minutes, chosen.mix().workingMinutes()));
+    }
+  }
+
+  private void forms(Book studio, Mould mould, int castings) {
+    boolean tooFew =
+        mould.forms().stream()
+            .anyMatch(use -> use.count() * castings > studio.form(use.form()).count());
+    if (tooFew) {
+      notes.add(
+          text("%s: there are not forms enough for %d castings at once", mould.name(), castings));
+    }
+  }
+
+  private static String text(String format, Object... values) {
+    return String.format(Locale.ROOT, format, values);
+  }
+}
