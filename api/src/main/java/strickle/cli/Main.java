@@ -123,8 +123,8 @@ public final class Main implements Runnable {
   @Override
   public void run() {
     String right =
-        "Missing command: plan, replan, promise, what-if, bound, price, volume, batch, ballast, curing,"
-            + " drying, check or demo";
+        "Missing command: plan, replan, promise, what-if, bound, price, volume, batch, ballast,"
+            + " curing, drying, check or demo";
     throw new ParameterException(spec.commandLine(), right);
   }
 }

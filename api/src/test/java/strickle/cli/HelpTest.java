@@ -15,8 +15,8 @@ class HelpTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "plan", "replan", "promise", "bound", "what-if", "price", "volume", "batch", "ballast", "curing",
-        "drying", "check", "demo"
+        "plan", "replan", "promise", "bound", "what-if", "price", "volume", "batch", "ballast",
+        "curing", "drying", "check", "demo"
       })
   void everyCommandShowsExamplesOfItself(String command) {
     String help = Shell.run(command, "--help").done().out();

@@ -86,8 +86,8 @@ class ReadmeTest {
   void everyCommandOfTheProgramIsShown() {
     for (String command :
         List.of(
-            "plan", "replan", "promise", "bound", "what-if", "price", "volume", "batch", "ballast", "curing",
-            "drying", "check", "demo")) {
+            "plan", "replan", "promise", "bound", "what-if", "price", "volume", "batch", "ballast",
+            "curing", "drying", "check", "demo")) {
       assertTrue(readme.contains("\n./strickle " + command + " "), command);
     }
   }
