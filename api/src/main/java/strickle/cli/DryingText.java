@@ -3,6 +3,7 @@ package strickle.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import strickle.cli.Table.Column;
 import strickle.cure.Between;
@@ -50,7 +51,7 @@ final class DryingText {
 
   private static Table table(DryingSheet sheet, Drying drying, Measures measures) {
     DoubleFunction<String> mass = measures::mass;
-    Table table = new Table("  ", Column.left(40), Column.left(22), Column.left(30));
+    Table table = new Table("  ", Column.left(32), Column.left(26), Column.left(36));
     row(table, "free water at the last weighing", drying.waterNowGrams(), mass);
     row(table, "all dried out it would weigh", drying.finalGrams(), mass);
     row(
@@ -60,8 +61,7 @@ final class DryingText {
         part -> figure("%.1f %%", part));
     table.row(
         "last two weighings, for a day", figure("%.2f %%", sheet.log().lastDailyPercent()), "");
-    String under = "a day's loss under " + Words.percent(drying.limitPercent());
-    row(table, under, drying.limitDays(), day -> day(sheet, day));
+    limit(table, sheet, drying);
     row(table, "free water still in it then", drying.waterAtLimitGrams(), mass);
     return table;
   }
@@ -81,13 +81,19 @@ final class DryingText {
         words.apply(band.low()) + " to " + words.apply(band.high()));
   }
 
-  private static String day(DryingSheet sheet, double days) {
-    String day = figure("day %.0f", days);
-    return sheet
-        .begin()
-        .map(begin -> begin.plusDays((long) days))
-        .map(at -> Moments.day(at.toLocalDate()) + ", " + day)
-        .orElse(day);
+  private static void limit(Table table, DryingSheet sheet, Drying drying) {
+    Between days = drying.limitDays();
+    String likely = figure("day %.0f", days.likely());
+    table.row(
+        "a day's loss under " + Words.percent(drying.limitPercent()),
+        date(sheet, days.likely()).map(date -> date + ", " + likely).orElse(likely),
+        date(sheet, days.low()).orElse(figure("day %.0f", days.low()))
+            + " to "
+            + date(sheet, days.high()).orElse(figure("%.0f", days.high())));
+  }
+
+  private static Optional<String> date(DryingSheet sheet, double days) {
+    return sheet.begin().map(begin -> Moments.day(begin.plusDays((long) days).toLocalDate()));
   }
 
   private static String figure(String format, double value) {

@@ -52,6 +52,8 @@ class DryingCommandTest {
     Shell.Result result = Shell.run("drying", log, "--scale-step", "0.01", "--json");
     assertEquals(5, number(result, "weighings"));
     assertEquals(41.31, number(result, "lostGrams"), 1e-9);
+    // Of the lesser mass, as ASTM C642-97 §5.1 has it: 9.70 g of 1008.69 g in three days.
+    assertEquals(100 * 9.70 / 1008.69 / 3, number(result, "lastDailyPercent"), 1e-9);
     assertTrue(result.out().contains("\"limitDays\": {\"low\": 8, \"likely\": 8, \"high\": 8}"));
     assertTrue(result.out().contains("\"format\": \"strickle-drying/1\""));
   }
@@ -70,7 +72,7 @@ class DryingCommandTest {
         """;
     Path file = Shell.file(folder, "times.csv", times);
     String out = Shell.run("drying", file, "--scale-step", "0.01").done().out();
-    assertTrue(out.contains("Tue 13 Apr 2027, day 8"), out);
+    assertTrue(out.contains("Tue 13 Apr 2027, day 8  Tue 13 Apr 2027 to Tue 13 Apr 2027\n"), out);
     String json = Shell.run("drying", file, "--scale-step", "0.01", "--json").done().out();
     assertTrue(json.contains("\"likely\": \"2027-04-13T09:00\""), json);
     String us = Shell.run("drying", file, "--scale-step", "0.01", "--units", "us").done().out();
