@@ -52,7 +52,7 @@ final class AmountReader {
       // Only one number may go without a unit, and then nothing else stands there.
       boolean bare = part.group("unit") == null;
       double factor = bare ? 1 : factor(part.group("unit"));
-      if (factor >= before || bare && (at > 0 || part.end() < text.length())) {
+      if (factor >= before || (bare && (at > 0 || part.end() < text.length()))) {
         throw refused("");
       }
       sum += number(part) * factor;

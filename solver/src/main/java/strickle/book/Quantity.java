@@ -60,6 +60,9 @@ enum Quantity {
 
   private final String what;
   private final String examples;
+
+  /** Made by Map.of, which nothing changes. */
+  @SuppressWarnings("ImmutableEnumChecker")
   private final Map<String, Double> factors;
 
   Quantity(String what, String examples, Map<String, Double> factors) {
