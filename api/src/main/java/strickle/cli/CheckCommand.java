@@ -21,7 +21,9 @@ import strickle.plan.Run;
     description = {
       "Reads a book and tells everything that is wrong with it, a line for each fault: fields that"
           + " cannot be read, names that lead nowhere, pieces that can never be made, pins that"
-          + " cannot be kept."
+          + " cannot be kept.",
+      "Of a book that can be planned it also says which routes make no sense, such as sealing"
+          + " before the cure; that is advice, and refuses nothing."
     },
     footer = {
       "",
@@ -52,6 +54,7 @@ final class CheckCommand implements Runnable {
     // One schedule, for what only laying out can show: a pin without room, hours that run out.
     PlanRequest request = new PlanRequest(begin, Effort.ofSchedules(1), 0).covering(percent);
     here.out().println(sentence(book, Planning.of(book, request, progress -> {}).run()));
+    AdviceText.lines(book).forEach(here.out()::println);
   }
 
   private String sentence(Book book, Plan plan) {

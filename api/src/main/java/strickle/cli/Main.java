@@ -9,6 +9,7 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.time.Clock;
+import java.util.List;
 import java.util.logging.LogManager;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -41,6 +42,8 @@ import picocli.CommandLine.Spec;
       "  strickle ballast --help              what to lay on a core, how hard the mix presses",
       "  strickle curing --help               how long curing takes in your room",
       "  strickle drying planter.csv          when a drying piece has dried far enough",
+      "  strickle room studio.json            how pours dry and coats take in your room",
+      "  strickle cautions studio.json        what to be careful of, and who says so",
       "  strickle check studio.json           whether the book can be read and planned",
       "  strickle plan --help                 all about one command",
       "",
@@ -104,6 +107,9 @@ public final class Main implements Runnable {
             .addSubcommand(new PriceCommand(here))
             .addSubcommand(new VolumeCommand(here))
             .addSubcommand(new BatchCommand(here))
+            .addSubcommand(new RoomCommand(here))
+            .addSubcommand(new CoatCommand(here))
+            .addSubcommand(new CautionsCommand(here))
             .addSubcommand(new CheckCommand(here))
             .addSubcommand(new BallastCommand(here))
             .addSubcommand(new CuringCommand(here))
@@ -122,9 +128,9 @@ public final class Main implements Runnable {
 
   @Override
   public void run() {
-    String right =
-        "Missing command: plan, replan, promise, what-if, bound, price, volume, batch, ballast,"
-            + " curing, drying, check or demo";
+    List<String> names = List.copyOf(spec.subcommands().keySet());
+    String most = String.join(", ", names.subList(0, names.size() - 1));
+    String right = "Missing command: " + most + " or " + names.get(names.size() - 1);
     throw new ParameterException(spec.commandLine(), right);
   }
 }

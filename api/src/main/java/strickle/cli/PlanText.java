@@ -6,14 +6,13 @@ import strickle.book.Book;
 import strickle.book.Studio;
 import strickle.plan.OrderOutcome;
 import strickle.plan.Plan;
+import strickle.safety.Cautions;
+import strickle.safety.RoomAssumption;
+import strickle.safety.RoomDay;
+import strickle.safety.RoomDays;
 
 /** A whole plan as a page of text: what comes of it first, then what is to be done. */
 final class PlanText {
-
-  private static final String CARE =
-      "Take care: wet cement is caustic, so wear gloves and eye protection and wash off splashes at"
-          + " once. Cement and stone dust harm the lungs: wear a mask when weighing, and sand wet."
-          + " Follow your local codes and the product sheets.";
 
   private PlanText() {}
 
@@ -29,7 +28,8 @@ final class PlanText {
     lines.addAll(Lines.wrap(summary(plan.orders()), Lines.WIDEST));
     if (!plan.lots().isEmpty()) {
       lines.add("");
-      lines.addAll(Lines.wrap(CARE, Lines.WIDEST));
+      lines.addAll(CautionText.brief(Cautions.of(book, plan)));
+      room(lines, book, plan);
       lines.addAll(WeekText.lines(view));
       section(lines, "Lots", LotText.lines(view));
     }
@@ -38,6 +38,14 @@ final class PlanText {
     }
     section(lines, "In all", TotalsText.lines(view));
     return String.join("\n", lines) + "\n";
+  }
+
+  /** A book that says nothing of its room has no such section. */
+  private static void room(List<String> lines, Book book, Plan plan) {
+    List<RoomDay> days = RoomDays.of(book, plan, RoomAssumption.usual());
+    if (!days.isEmpty()) {
+      section(lines, "Room", RoomText.brief(days, new RoomWords(false)));
+    }
   }
 
   private static List<String> heading(Studio studio, Plan plan) {

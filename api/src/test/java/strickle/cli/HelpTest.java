@@ -15,8 +15,22 @@ class HelpTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "plan", "replan", "promise", "bound", "what-if", "price", "volume", "batch", "ballast",
-        "curing", "drying", "check", "demo"
+        "plan",
+        "replan",
+        "promise",
+        "bound",
+        "what-if",
+        "price",
+        "volume",
+        "batch",
+        "ballast",
+        "curing",
+        "drying",
+        "room",
+        "coat",
+        "cautions",
+        "check",
+        "demo"
       })
   void everyCommandShowsExamplesOfItself(String command) {
     String help = Shell.run(command, "--help").done().out();
@@ -43,6 +57,9 @@ class HelpTest {
             "ballast",
             "curing",
             "drying",
+            "room",
+            "coat",
+            "cautions",
             "check",
             "demo",
             "Examples:",
@@ -65,6 +82,9 @@ class HelpTest {
         "ballast --help",
         "curing --help",
         "drying --help",
+        "room --help",
+        "coat --help",
+        "cautions --help",
         "check --help",
         "demo --help"
       })

@@ -86,8 +86,22 @@ class ReadmeTest {
   void everyCommandOfTheProgramIsShown() {
     for (String command :
         List.of(
-            "plan", "replan", "promise", "bound", "what-if", "price", "volume", "batch", "ballast",
-            "curing", "drying", "check", "demo")) {
+            "plan",
+            "replan",
+            "promise",
+            "bound",
+            "what-if",
+            "price",
+            "volume",
+            "batch",
+            "ballast",
+            "curing",
+            "drying",
+            "room",
+            "coat",
+            "cautions",
+            "check",
+            "demo")) {
       assertTrue(readme.contains("\n./strickle " + command + " "), command);
     }
   }

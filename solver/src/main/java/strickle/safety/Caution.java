@@ -5,9 +5,9 @@ public enum Caution {
   /** At every pour, and until the concrete is hard. */
   WET_CEMENT(
       "wet cement",
-      "wet cement burns skin and eyes, often without pain at first: gloves, eye protection, water"
-          + " at hand",
-      "It is caustic and abrasive, draws water from the skin and holds traces of chromate; some"
+      "wet cement is caustic and burns skin and eyes, often without pain at first: gloves, eye"
+          + " protection, water at hand",
+      "It is abrasive too, draws water from the skin and holds traces of chromate; some"
           + " people become allergic to it for good. Wash splashes off at once, change what is"
           + " soaked, and use a soap that is neutral or slightly acid.",
       "OSHA guidance 3351; HSE CIS26 as quoted: 5 to 10 % of construction workers may be"
@@ -33,8 +33,10 @@ public enum Caution {
   LIFTING(
       "lifting",
       "lift with two, or make it smaller",
-      "The limits are for a steady load held with both hands. A mould full of fluid mix and a bag"
-          + " that is half full are not steady: stay well below.",
+      "At the very best 23 kg (51 lb), from the floor at arm's length with a poor grip about 9 kg"
+          + " (19 lb); for a steady load, held with both hands. A mould full of fluid mix and a bag"
+          + " that is half full are not steady: stay well below. What the forms weigh comes on"
+          + " top.",
       "NIOSH lifting equation, DHHS (NIOSH) 94-110: 23 kg at the very best; its other factors"
           + " second-hand, the one for a poor grip a value from memory"),
   /** Where resin, solvent, sealer, paint or glue is used. */

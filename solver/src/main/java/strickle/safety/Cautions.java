@@ -23,6 +23,9 @@ public final class Cautions {
   /** A plan tells of loads from here on, in grams: what may be lifted from the floor. */
   private static final double HEAVY_GRAMS = 1000 * Lift.fromTheFloor().limitKg();
 
+  /** More of them say nothing new. */
+  private static final int MOST_LOADS = 5;
+
   private static final Set<String> FOOD =
       Set.of(
           "bowl", "cup", "mug", "plate", "platter", "dish", "tray", "spoon", "board", "saucer",
@@ -57,7 +60,7 @@ public final class Cautions {
     add(Caution.WET_CEMENT, pieces.stream().map(piece -> mix(piece).name()).map("pour "::concat));
     add(Caution.DRY_DUST, dry().map(Material::name).map("weigh "::concat));
     add(Caution.SANDING, steps(doing -> doing.does(Act.SAND) && !doing.wet()));
-    add(Caution.LIFTING, loads.stream().map(Cautions::words));
+    add(Caution.LIFTING, loads.stream().limit(MOST_LOADS).map(Cautions::words));
     add(Caution.COATS, steps(Cautions::coats));
     add(Caution.VENTILATION, steps(Cautions::coats));
     add(Caution.FOOD, pieces.stream().map(Piece::name).filter(Cautions::isForFood));

@@ -1,0 +1,63 @@
+package strickle.cli;
+
+import java.time.LocalDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import strickle.cure.CoatingAir;
+import strickle.cure.Evaporation;
+import strickle.safety.RoomDay;
+
+/**
+ * What {@code room} found out, as its JSON says it.
+ *
+ * @param windKmPerHour the wind assumed
+ * @param days the room as a book has it, in order; one for an air that was given
+ */
+record RoomAnswer(double windKmPerHour, List<Day> days) {
+
+  /**
+   * The room from a moment on.
+   *
+   * @param from when; missing for an air that was given
+   * @param pour what it does to a pour; missing when nothing is poured, or nothing can be said
+   * @param coat what it does to a coat; missing when nothing is coated, or nothing can be said
+   */
+  record Day(
+      Optional<LocalDateTime> from,
+      double airC,
+      OptionalDouble humidityPercent,
+      Optional<Pour> pour,
+      Optional<Coat> coat) {}
+
+  /** An evaporation with the least and most it may be. */
+  record Pour(
+      double evaporationKgPerM2Hour, double atLeast, double atMost, Evaporation.Level level) {
+
+    static Pour of(Evaporation rate) {
+      return new Pour(rate.kgPerM2Hour(), rate.least(), rate.most(), rate.level());
+    }
+  }
+
+  /** A dew point, and by how much a piece is above it. */
+  record Coat(double dewPointC, double pieceC, double aboveC, boolean good) {
+
+    static Coat of(CoatingAir air) {
+      return new Coat(air.dewPointC(), air.surfaceC(), air.marginC(), air.isGood());
+    }
+  }
+
+  /** The days of a book or of a plan. */
+  static RoomAnswer of(double windKmPerHour, List<RoomDay> days) {
+    return new RoomAnswer(windKmPerHour, days.stream().map(RoomAnswer::day).toList());
+  }
+
+  private static Day day(RoomDay day) {
+    return new Day(
+        Optional.of(day.from()),
+        day.climate().temperatureC(),
+        day.climate().humidityPercent(),
+        day.evaporation().filter(rate -> day.pours()).map(Pour::of),
+        day.air().filter(air -> day.coats()).map(Coat::of));
+  }
+}

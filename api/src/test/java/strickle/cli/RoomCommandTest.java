@@ -1,0 +1,148 @@
+package strickle.cli;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class RoomCommandTest {
+
+  private static final String CLIMATE =
+      "{\"from\": \"2027-04-05T00:00\", \"temperatureC\": 18.0, \"humidityPercent\": 55}";
+
+  @TempDir Path folder;
+
+  private static double figure(String name, Object... arguments) {
+    String out = Shell.run(arguments).done().out();
+    Matcher found = Pattern.compile("\"" + name + "\": (-?[0-9.]+)").matcher(out);
+    assertTrue(found.find(), out);
+    return Double.parseDouble(found.group(1));
+  }
+
+  @Test
+  void theEvaporationIsThatOfUnosFormula() {
+    // Computed from the formula as quoted second-hand from ACI Materials Journal 95-M34: 1.1517.
+    String air = "room --air-c 27 --humidity-percent 50 --mix-c 31 --wind-km-h 19 --json";
+    double rate = figure("evaporationKgPerM2Hour", (Object[]) air.split(" ", -1));
+    assertEquals(1.1517, rate, 1e-4);
+    // ±40 %: Hover, ACI SP-338, 2020.
+    assertEquals(0.6 * rate, figure("atLeast", (Object[]) air.split(" ", -1)), 1e-8);
+    assertEquals(1.4 * rate, figure("atMost", (Object[]) air.split(" ", -1)), 1e-8);
+  }
+
+  @Test
+  void theSameInFahrenheitAndMilesIsNearTheChartInPounds() {
+    // ACI 305R nomograph, 80 °F, 50 %, 87 °F, 12 mph: about 0.25 lb/ft²/h, value from memory; by
+    // the formula, nothing rounded, 1.1378 kg/m²/h, which is 0.233.
+    String fahrenheit =
+        "room --air-c 80F --humidity-percent 50 --mix-c 87F --wind-km-h 12mph --json";
+    double rate = figure("evaporationKgPerM2Hour", (Object[]) fahrenheit.split(" ", -1));
+    assertEquals(1.1378, rate, 1e-4);
+    String us = "room --air-c 80F --humidity-percent 50 --mix-c 87F --wind-km-h 12mph --units us";
+    String out = Shell.run((Object[]) us.split(" ", -1)).done().out();
+    assertTrue(out.startsWith("evaporation  0.233 lb/ft²/h"), out);
+    assertTrue(out.contains("cover the pour at once"), out);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // Second-hand (a note with other constants), then computed from Magnus' formula.
+    "22, 78, 17.98",
+    "25, 60, 16.69",
+    "20, 50, 9.26",
+    "15, 80, 11.58",
+    "30, 70, 23.93"
+  })
+  void theDewPointIsThatOfMagnusFormula(String air, String humidity, double dewPoint) {
+    Object[] words = {"room", "--air-c", air, "--humidity-percent", humidity, "--json"};
+    assertEquals(dewPoint, figure("dewPointC", words), 0.05);
+  }
+
+  @Test
+  void aPieceThreeDegreesAboveTheDewPointMayBeCoated() {
+    Object[] words = {"room", "--air-c", "22", "--humidity-percent", "78", "--piece-c", "20.9"};
+    String cold = Shell.run(words).done().out();
+    assertTrue(cold.contains("is 2.9 °C above it: let it wait"), cold);
+    words[6] = "21";
+    String warm = Shell.run(words).done().out();
+    assertTrue(warm.contains("is 3.0 °C above it: a coat may go on"), warm);
+    words[4] = "86";
+    words[6] = "30";
+    String damp = Shell.run(words).done().out();
+    assertTrue(damp.contains("over 85 % humid"), damp);
+  }
+
+  @Test
+  void everyClimateOfABookIsShown() {
+    String damp =
+        CLIMATE
+            + ", {\"from\": \"2027-04-09T12:00\", \"temperatureC\": 12.0, \"humidityPercent\": 90}"
+            + ", {\"from\": \"2027-04-12T00:00\", \"temperatureC\": 14.0}";
+    Path book = Shell.file(folder, "book.json", Shell.example(CLIMATE, damp));
+    String out = Shell.run("room", book).done().out();
+    assertTrue(out.contains("  Mon 5 Apr 2027 00:00   pour and coat  18.0 °C   55 %"), out);
+    assertTrue(out.contains("coats: let it wait"), out);
+    assertTrue(out.contains("humidity not measured at 1 of 3 times"), out);
+    out.lines().forEach(line -> assertTrue(line.length() <= Lines.WIDEST, line));
+  }
+
+  @Test
+  void aPlanShowsTheDaysItPoursOrCoats() {
+    Path book = Shell.file(folder, "book.json", Shell.example());
+    Path plan = folder.resolve("week.json");
+    Shell.run("plan", book, "--schedules", "1", "--out", plan).done();
+    String out = Shell.run("room", book, "--plan", plan, "--wind-km-h", "30").done().out();
+    assertTrue(out.contains("   pour   18.0 °C") || out.contains("  pour  18.0 °C"), out);
+    assertTrue(out.contains("  coat  18.0 °C"), out);
+    String json = Shell.run("room", book, "--plan", plan, "--json").done().out();
+    assertTrue(json.contains("\"format\": \"strickle-room/1\""), json);
+  }
+
+  @Test
+  void aDampRoomIsSaidInThePlan() {
+    String damp = CLIMATE.replace("55", "90");
+    Path book = Shell.file(folder, "book.json", Shell.example(CLIMATE, damp));
+    String out = Shell.run("plan", book, "--schedules", "1").done().out();
+    assertTrue(out.contains("\nRoom\n"), out);
+    assertTrue(out.contains("coats: let it wait"), out);
+    String fine = Shell.run("plan", "demo", "--schedules", "1").done().out();
+    assertTrue(fine.contains("fine for pours and coats"), fine);
+  }
+
+  @Test
+  void aBookWithoutAClimateIsRefused() {
+    String none = Shell.example("[ " + CLIMATE + " ]", "[]");
+    Shell.Result refused = Shell.run("room", Shell.file(folder, "book.json", none));
+    assertEquals(2, refused.code());
+    assertEquals(List.of("$.studio.climate"), refused.paths());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "room, room",
+    "room demo --air-c 20, room",
+    "room --plan week.json --air-c 20, room",
+    "room --air-c 20, --humidity-percent",
+    "room --humidity-percent 50, --air-c",
+    "room --air-c 61 --humidity-percent 50, --air-c",
+    "room --air-c 20 --humidity-percent 0, --humidity-percent",
+    "room --air-c 20 --humidity-percent 50 --mix-c 200F, --mix-c",
+    "room --air-c 20 --humidity-percent 50 --piece-c 101, --piece-c",
+    "room --air-c 20 --humidity-percent 50 --wind-km-h 30m/s, --wind-km-h",
+    "room --air-c 20 --humidity-percent 50 --wind-km-h 5knots, --wind-km-h",
+    "room --air-c 20g --humidity-percent 50, --air-c",
+    "room --air-c 20 --humidity-percent 50 --units imperial, --units"
+  })
+  void whatNoRoomHasIsRefused(String words, String path) {
+    Shell.Result refused = Shell.run((Object[]) words.split(" ", -1));
+    assertEquals(2, refused.code());
+    assertEquals(List.of(path), refused.paths(), refused.err());
+  }
+}
