@@ -43,6 +43,6 @@ public record RoomAssumption(
   }
 
   private static boolean within(OptionalDouble value, double lowest, double highest) {
-    return value.isEmpty() || lowest <= value.getAsDouble() && value.getAsDouble() <= highest;
+    return value.stream().allMatch(given -> lowest <= given && given <= highest);
   }
 }

@@ -37,6 +37,6 @@ public record RoomDay(
 
   /** Whether nothing can be said because nobody measured the humidity, or it is freezing. */
   public boolean isUnknown() {
-    return pours && evaporation.isEmpty() || coats && air.isEmpty();
+    return (pours && evaporation.isEmpty()) || (coats && air.isEmpty());
   }
 }
