@@ -76,7 +76,7 @@ class RoomCommandTest {
     words[4] = "86";
     words[6] = "30";
     String damp = Shell.run(words).done().out();
-    assertTrue(damp.contains("over 85 % humid"), damp);
+    assertTrue(damp.contains("let it wait: the air is over 85 %"), damp);
   }
 
   @Test
