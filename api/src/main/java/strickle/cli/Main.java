@@ -110,10 +110,10 @@ public final class Main implements Runnable {
             .addSubcommand(new RoomCommand(here))
             .addSubcommand(new CoatCommand(here))
             .addSubcommand(new CautionsCommand(here))
-            .addSubcommand(new CheckCommand(here))
             .addSubcommand(new BallastCommand(here))
             .addSubcommand(new CuringCommand(here))
             .addSubcommand(new DryingCommand(here))
+            .addSubcommand(new CheckCommand(here))
             .addSubcommand(new DemoCommand(here));
     // Only here, so that a mistyped command is told and not what stands behind it.
     line.getCommandSpec().parser().stopAtUnmatched(true);

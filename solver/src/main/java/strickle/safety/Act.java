@@ -111,14 +111,14 @@ public enum Act {
       "turn",
       "string");
 
-  private final List<String> words;
+  private final String words;
 
   Act(String... words) {
-    this.words = List.of(words);
+    this.words = String.join(" ", words);
   }
 
   /** The words it is recognised by, in lower case. */
   public List<String> words() {
-    return words;
+    return List.of(words.split(" ", -1));
   }
 }

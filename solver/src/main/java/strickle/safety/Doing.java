@@ -47,7 +47,7 @@ record Doing(Step step, Set<Act> acts, boolean sure, boolean wet, boolean dry) {
   static Doing of(Step step, boolean coats) {
     EnumSet<Act> acts = EnumSet.noneOf(Act.class);
     boolean sure = true;
-    for (String clause : CLAUSES.split(step.step().toLowerCase(Locale.ROOT))) {
+    for (String clause : CLAUSES.split(step.step().toLowerCase(Locale.ROOT), -1)) {
       List<Act> found = acts(clause);
       acts.addAll(found.stream().limit(1).toList());
       boolean laid = found.contains(Act.GLUE) && found.contains(Act.LAY);
