@@ -42,20 +42,20 @@ class BatchCommandTest {
 
   @TempDir Path folder;
 
-  private static String json(String[] command, String... more) {
+  static String json(String[] command, String... more) {
     List<Object> words = new ArrayList<>(List.of((Object[]) command));
     words.addAll(List.of(more));
     words.add("--json");
     return Shell.run(words.toArray()).done().out();
   }
 
-  private static double number(String json, String field) {
+  static double number(String json, String field) {
     Matcher matcher = Pattern.compile("\"" + field + "\": (-?[0-9.]+)").matcher(json);
     assertTrue(matcher.find(), field + " in " + json);
     return Double.parseDouble(matcher.group(1));
   }
 
-  private static double number(String json, String material, String field) {
+  static double number(String json, String material, String field) {
     return number(json.substring(json.indexOf("\"material\": \"" + material + '"')), field);
   }
 
@@ -197,77 +197,6 @@ class BatchCommandTest {
             .out();
     assertTrue(out.contains("red: 3.0 % of the dry mix, of the cement cannot be checked"), out);
     assertTrue(out.contains("Note: the pigment cannot be checked"), out);
-  }
-
-  @Test
-  void aMouldOfTheBookWeighsWhatItsPlanDoes() {
-    // formats.md, lot L1.
-    String out =
-        Shell.run("batch", book(), "--mix", "slate", "--mould", "planter-deep").done().out();
-    for (String figure : List.of("1937.3 g", "58.1 g", "498.9 g", "2494.3 g")) {
-      assertTrue(out.contains(figure), figure + " in " + out);
-    }
-    assertTrue(out.contains("what is on hand makes 6 (iron oxide black runs out first)"), out);
-    assertTrue(out.replaceAll("\\s+", " ").contains("a bag of white blend makes 11"), out);
-    out.lines().forEach(line -> assertTrue(line.length() <= Lines.WIDEST, line));
-  }
-
-  @Test
-  void aCoarseScaleShowsItsError() {
-    String json =
-        json(batchOf(book()), "--mix", "slate", "--mould", "planter-deep", "--step-grams", "5");
-    assertEquals(60, number(json, "iron-black", "grams"), 1e-9);
-    assertEquals(100 * (60 - 58.1177) / 58.1177, number(json, "iron-black", "errorPercent"), 0.01);
-    assertTrue(json.contains("iron oxide black is weighed 3.2 % off"), json);
-    assertEquals(2495, number(json, "wetGrams"), 1e-9);
-  }
-
-  private static String[] batchOf(Path book) {
-    return new String[] {"batch", book.toString()};
-  }
-
-  @Test
-  void whatIsLeftOfARoundedUpBatchFindsItsMould() {
-    String json =
-        json(
-            batchOf(book()),
-            "--mix",
-            "slate",
-            "--mould",
-            "planter-deep",
-            "--spare",
-            "cup=100",
-            "--spare",
-            "vat=20 l",
-            "--round-up-grams",
-            "500");
-    double left = number(json, "leftoverGrams");
-    assertEquals(2500 - 2494.3, left, 0.05);
-    assertTrue(json.contains("\"leftover\": []"), json);
-    String more =
-        json(
-            batchOf(book()),
-            "--mix",
-            "slate",
-            "--mould",
-            "planter-deep",
-            "--spare",
-            "cup=100",
-            "--round-up-grams",
-            "1kg");
-    // 505.7 g make two cups of 207.2 g; the planter's only tubs are full.
-    assertTrue(more.contains("{\"mould\": \"cup\", \"castings\": 2, \"leftGrams\": 91.2"), more);
-    assertFalse(more.contains("{\"mould\": \"planter-deep\", \"castings\": 1, \"left"), more);
-  }
-
-  @Test
-  void limitsOfTheStudioAreNoted() {
-    String out =
-        Shell.run("batch", book(), "--mix", "slate", "--mould", "planter-deep=6").done().out();
-    String flat = out.replaceAll("\\s+", " ");
-    assertTrue(flat.contains("Note: the batch is above the studio's limit of 9000 g"), out);
-    assertTrue(flat.contains("pouring takes 30 min, but the mix can be worked for 25"), out);
-    assertTrue(flat.contains("there are not forms enough for 6 castings at once"), out);
   }
 
   @Test
