@@ -145,10 +145,10 @@ final class BallastOptions {
 
   private void mustGoTogether() {
     boolean lifted = displaced != null || core != null;
-    need(density != null || !lifted && depth == null, DENSITY, "the density of the wet mix");
+    need(density != null || (!lifted && depth == null), DENSITY, "the density of the wet mix");
     need(lifted || depth != null || density == null, DISPLACED, "it, --core or --depth");
-    need(lifted || mass == null && factor == null, DISPLACED, "it or --core, for a core");
-    need(lifted || !sealed && sealedArea == null, DISPLACED, "it or --core, for a sealed core");
+    need(lifted || (mass == null && factor == null), DISPLACED, "it or --core, for a core");
+    need(lifted || (!sealed && sealedArea == null), DISPLACED, "it or --core, for a sealed core");
     need(wall == null || depth != null, DEPTH, "it beside --wall");
     need(!sealed || core != null, CORE, "it beside --sealed, or --sealed-area in its place");
     need(sealedArea == null || depth != null, DEPTH, "it beside --sealed-area");

@@ -24,51 +24,52 @@ record Measures(boolean us) {
   /** "1937.3 g", "22.700 kg", "8.50 oz", "4 lb 4.34 oz". */
   String mass(double grams) {
     if (!us) {
-      return grams < MANY ? text("%.1f g", grams) : text("%.3f kg", grams / 1000);
+      return grams < MANY ? text(1, grams, "g") : text(3, grams / 1000, "kg");
     }
     // Rounded first, so that no 16.00 oz are left beside the pounds.
     double ounces = Math.rint(grams / GRAMS_PER_OUNCE * 100) / 100;
     double pounds = Math.floor(ounces / OUNCES_PER_POUND);
     double rest = ounces - pounds * OUNCES_PER_POUND;
-    return pounds == 0 ? text("%.2f oz", ounces) : text("%.0f lb %.2f oz", pounds, rest);
+    return pounds == 0 ? text(2, ounces, "oz") : text(0, pounds, "lb") + " " + text(2, rest, "oz");
   }
 
   /** "750.0 ml", "12.000 l", "12.50 fl oz", "1.250 gal". */
   String volume(double ml) {
     if (!us) {
-      return ml < MANY ? text("%.1f ml", ml) : text("%.3f l", ml / 1000);
+      return ml < MANY ? text(1, ml, "ml") : text(3, ml / 1000, "l");
     }
     double ounces = Math.rint(ml / ML_PER_FLUID_OUNCE * 100) / 100;
     return ounces < FLUID_OUNCES_PER_GALLON
-        ? text("%.2f fl oz", ounces)
-        : text("%.3f gal", ml / ML_PER_FLUID_OUNCE / FLUID_OUNCES_PER_GALLON);
+        ? text(2, ounces, "fl oz")
+        : text(3, ml / ML_PER_FLUID_OUNCE / FLUID_OUNCES_PER_GALLON, "gal");
   }
 
   /** "12.5 mm", "0.492 in". */
   String length(double mm) {
-    return us ? text("%.3f in", mm / MM_PER_INCH) : text("%.1f mm", mm);
+    return us ? text(3, mm / MM_PER_INCH, "in") : text(1, mm, "mm");
   }
 
   /** "0.5000 m²", "5.382 ft²". */
   String area(double squareMetres) {
     return us
-        ? text("%.3f ft²", squareMetres / SQUARE_METRES_PER_SQUARE_FOOT)
-        : text("%.4f m²", squareMetres);
+        ? text(3, squareMetres / SQUARE_METRES_PER_SQUARE_FOOT, "ft²")
+        : text(4, squareMetres, "m²");
   }
 
   /** "2150 kg/m³", "134.2 lb/ft³". */
   String density(double kgPerM3) {
     return us
-        ? text("%.1f lb/ft³", kgPerM3 / KG_PER_M3_OF_A_POUND_PER_CUBIC_FOOT)
-        : text("%.0f kg/m³", kgPerM3);
+        ? String.format(Locale.ROOT, "%.1f lb/ft³", kgPerM3 / KG_PER_M3_OF_A_POUND_PER_CUBIC_FOOT)
+        : String.format(Locale.ROOT, "%.0f kg/m³", kgPerM3);
   }
 
   /** "18.0 °C", "64.4 °F". */
   String temperature(double celsius) {
-    return us ? text("%.1f °F", celsius * 9 / 5 + 32) : text("%.1f °C", celsius);
+    return us ? text(1, celsius * 9 / 5 + 32, "°F") : text(1, celsius, "°C");
   }
 
-  private static String text(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
+  /** A number with so many decimals and its unit. */
+  private static String text(int decimals, double value, String unit) {
+    return String.format(Locale.ROOT, "%." + decimals + "f", value) + " " + unit;
   }
 }

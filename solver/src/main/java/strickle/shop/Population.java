@@ -45,7 +45,15 @@ final class Population implements Walk {
   private final boolean[] taken;
 
   /** An order that is kept, with its value. */
-  private record Member(int[] order, long[] value) {
+  private static final class Member {
+
+    private final int[] order;
+    private final long[] value;
+
+    Member(int[] order, long[] value) {
+      this.order = order;
+      this.value = value;
+    }
 
     boolean isNoWorseThan(Member other) {
       return Arrays.compare(value, other.value) <= 0;
@@ -66,7 +74,7 @@ final class Population implements Walk {
     this.trials = trials;
     this.neighbours = neighbours;
     this.random = random;
-    double wanted = SIZE_FACTOR * Math.pow(steps, SIZE_POWER);
+    double wanted = SIZE_FACTOR * Math.pow((double) steps, SIZE_POWER);
     this.size = (int) Math.max(SMALLEST, Math.min(LARGEST, wanted));
     this.child = orders.get(0).clone();
     this.taken = new boolean[child.length];
