@@ -45,7 +45,8 @@ final class BatchNotes {
     PigmentCheck check = batch.pigment();
     if (check.verdict() == PigmentCheck.Verdict.TOO_MUCH) {
       notes.add(
-          text(
+          String.format(
+              Locale.ROOT,
               "the pigment is %.1f %% of the cement, above 10 %%, the most by ASTM C979 (of a blend"
                   + " in total); the colour levels off before that",
               check.total().percentOfCement().orElseThrow()));
@@ -63,7 +64,8 @@ final class BatchNotes {
             air -> {
               if (air < LEAST_AIR_PERCENT) {
                 notes.add(
-                    text(
+                    String.format(
+                        Locale.ROOT,
                         "the measured density is %.1f %% above what these materials make without"
                             + " any air: weigh a known volume again, or look at the relative"
                             + " densities",
@@ -75,16 +77,19 @@ final class BatchNotes {
   private void scale(BatchLine line) {
     if (Math.abs(line.errorPercent()) > MUCH_PERCENT) {
       notes.add(
-          text(
+          String.format(
+              Locale.ROOT,
               "%s is weighed %.1f %% off: use a finer scale or mix more at once",
-              chosen.name(line.material()), line.errorPercent()));
+              chosen.name(line.material()),
+              line.errorPercent()));
     }
   }
 
   private void limits(Book studio) {
     if (batch.wetGrams() > studio.studio().batchLimitGrams()) {
       notes.add(
-          text(
+          String.format(
+              Locale.ROOT,
               "the batch is above the studio's limit of %.0f g: mix it in parts",
               studio.studio().batchLimitGrams()));
     }
@@ -99,9 +104,11 @@ final class BatchNotes {
     boolean ofBook = studio.mixes().contains(chosen.mix());
     if (ofBook && minutes > chosen.mix().workingMinutes()) {
       notes.add(
-          text(
+          String.format(
+              Locale.ROOT,
               "pouring takes %d min, but the mix can be worked for %d: mix it in parts",
-              minutes, chosen.mix().workingMinutes()));
+              minutes,
+              chosen.mix().workingMinutes()));
     }
   }
 
@@ -111,11 +118,11 @@ final class BatchNotes {
             .anyMatch(use -> use.count() * castings > studio.form(use.form()).count());
     if (tooFew) {
       notes.add(
-          text("%s: there are not forms enough for %d castings at once", mould.name(), castings));
+          String.format(
+              Locale.ROOT,
+              "%s: there are not forms enough for %d castings at once",
+              mould.name(),
+              castings));
     }
-  }
-
-  private static String text(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
   }
 }

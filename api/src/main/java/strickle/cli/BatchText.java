@@ -86,18 +86,18 @@ final class BatchText {
       table.row(
           chosen.name(line.material()),
           measures.mass(line.grams()),
-          text("%+.2f %%", Math.rint(line.errorPercent() * 100) / 100 + 0.0),
-          text("%.1f %%", line.percentOfDry()),
+          String.format(Locale.ROOT, "%+.2f %%", Math.rint(line.errorPercent() * 100) / 100 + 0.0),
+          String.format(Locale.ROOT, "%.1f %%", line.percentOfDry()),
           percent(line.percentOfCement()),
           percent(line.percentOfWater()),
-          text("%.1f %%", line.percentOfTotal()));
+          String.format(Locale.ROOT, "%.1f %%", line.percentOfTotal()));
     }
     table.row("wet mix, all together", measures.mass(answer.batch().wetGrams()));
     lines.addAll(table.lines());
   }
 
   private static String percent(OptionalDouble percent) {
-    return percent.isPresent() ? text("%.1f %%", percent.getAsDouble()) : "?";
+    return percent.isPresent() ? String.format(Locale.ROOT, "%.1f %%", percent.getAsDouble()) : "?";
   }
 
   private void figures() {
@@ -107,7 +107,12 @@ final class BatchText {
     batch
         .airPercent()
         .ifPresent(
-            air -> lines.add(text("  air      %.1f %% by volume", Math.rint(air * 10) / 10 + 0.0)));
+            air ->
+                lines.add(
+                    String.format(
+                        Locale.ROOT,
+                        "  air      %.1f %% by volume",
+                        Math.rint(air * 10) / 10 + 0.0)));
     batch
         .cementKgPerM3()
         .ifPresent(kg -> lines.add("  cement   " + measures.density(kg) + " of the wet mix"));
@@ -125,10 +130,13 @@ final class BatchText {
       String name = one.material().equals("all") ? "together" : chosen.name(one.material());
       String ofCement =
           one.percentOfCement().isPresent()
-              ? text("%.1f %% of the cement", one.percentOfCement().getAsDouble())
+              ? String.format(
+                  Locale.ROOT, "%.1f %% of the cement", one.percentOfCement().getAsDouble())
               : "of the cement cannot be checked";
       lines.add(
-          text("  pigment  %s: %.1f %% of the dry mix, ", name, one.percentOfDry()) + ofCement);
+          String.format(
+                  Locale.ROOT, "  pigment  %s: %.1f %% of the dry mix, ", name, one.percentOfDry())
+              + ofCement);
     }
   }
 
@@ -182,9 +190,5 @@ final class BatchText {
         .map(Mould::name)
         .findFirst()
         .orElse(id);
-  }
-
-  private static String text(String format, Object... values) {
-    return String.format(Locale.ROOT, format, values);
   }
 }
