@@ -15,6 +15,12 @@ final class Trials {
   /** So many changes without anything new to try, and there is nothing: two claims, say. */
   private static final int MOST_IDLE = 1000;
 
+  /**
+   * What holds up the late ones is read again after one step more for every so many claims: in a
+   * large shop reading takes longer than decoding, and a step changes little of it.
+   */
+  private static final int CLAIMS_PER_REST = 200;
+
   /** The lateness of an order that has no room for everything. */
   private static final long WORST = Long.MAX_VALUE / 2;
 
@@ -36,6 +42,7 @@ final class Trials {
   private boolean lastKnown;
   private boolean lastRead;
   private boolean lastFits;
+  private long sinceRead;
   private int idle;
   private long late;
   private long attended;
@@ -106,10 +113,13 @@ final class Trials {
   /** Changes the order a little, and refines what comes of it. */
   void vary(int[] claims, Neighbours neighbours, RandomGenerator random) {
     idle++;
-    if (lastKnown && lastFits && !lastRead && Arrays.equals(claims, last)) {
+    sinceRead++;
+    boolean due = !lastRead && sinceRead > claims.length / CLAIMS_PER_REST;
+    if (due && lastKnown && lastFits && Arrays.equals(claims, last)) {
       // Only now is it known that the order tried last has been taken over.
       critical.read(decoder);
       lastRead = true;
+      sinceRead = 0;
     }
     neighbours.vary(claims, critical, random);
     refine(claims);
