@@ -68,10 +68,7 @@ final class HistoryRule implements Rule {
       Course course, int stage, Map<String, Long> told, Findings findings) {
     OptionalDouble most =
         stage == 0 ? course.mould().setAtMostHours() : course.step(stage).after().atMostHours();
-    boolean settled =
-        course.stages().get(stage).map(Stint::isHistory).orElse(false)
-            || course.before(stage).map(Stint::isHistory).orElse(false);
-    if (most.isEmpty() || !settled || course.stages().get(stage).isEmpty()) {
+    if (most.isEmpty() || !course.isPoured() || course.stages().get(stage).isEmpty()) {
       return;
     }
     Stint stint = course.stages().get(stage).get();

@@ -70,7 +70,9 @@ record StageReading(Facts facts, Rule.Findings findings) {
   /** The stage starts when the wait before it is over, and not too long after the wait began. */
   void after(Course course, int number, Gap wait, OptionalDouble atMostHours) {
     boolean behindHistory = course.before(number).map(Stint::isHistory).orElse(false);
-    course.stages().get(number).ifPresent(stint -> after(stint, wait, atMostHours, behindHistory));
+    // Of a run under way the plan has to say by how much, which another rule reads.
+    OptionalDouble most = course.isPoured() ? OptionalDouble.empty() : atMostHours;
+    course.stages().get(number).ifPresent(stint -> after(stint, wait, most, behindHistory));
   }
 
   /** What really happened may have come too soon, but not before what it follows was over. */
@@ -84,10 +86,6 @@ record StageReading(Facts facts, Rule.Findings findings) {
         behindHistory || !stint.isHistory(),
         stint.where(),
         "has begun, though the task before it has not");
-    if (stint.isHistory() || behindHistory) {
-      // The plan has to say by how much, which another rule reads.
-      return;
-    }
     atMostHours.ifPresent(
         most ->
             findings.unless(
