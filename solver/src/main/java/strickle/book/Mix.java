@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  * @param swatch its colour for the screen, like {@code #4a4f55}, or empty
  * @param dry the dry materials in parts by mass, at least one
  * @param pigment the pigments; a material stands once in {@code dry} and {@code pigment} together
- * @param water the water
+ * @param water the water; with the pigments it leaves something of the whole for the dry materials
  * @param airPercent air in the wet mix by volume, 0 to below 80
  * @param wetDensityKgPerM3 density of the wet mix as measured, 200 to 5000, or empty to work it out
  * @param mixMinutes weighing and mixing a lot of any size, 0 to 100000
@@ -37,6 +37,9 @@ public record Mix(
   private static final Pattern SWATCH = Pattern.compile("#[0-9a-fA-F]{6}");
   private static final double MOST_AIR_PERCENT = 80;
 
+  /** Shares that come nearer to the whole than this are a slip, not a mix. */
+  private static final double LEAST_LEFT = 1e-6;
+
   /**
    * Checks the mix and copies its lists.
    *
@@ -50,7 +53,13 @@ public record Mix(
     dry = check.someOf(".dry", dry, "dry material");
     pigment = check.list(".pigment", pigment);
     checkEachOnce(check, dry, pigment);
-    check.given(".water", water, "the water's percent and what it is of");
+    if (check.given(".water", water, "the water's percent and what it is of")) {
+      check.that(
+          leavesDry(pigment, water),
+          ".water.percent",
+          "percentages of water and total that leave nothing for the dry materials",
+          "water and pigment that are less than the whole together");
+    }
     check.that(
         0 <= airPercent && airPercent < MOST_AIR_PERCENT,
         ".airPercent",
@@ -83,6 +92,21 @@ public record Mix(
           Show.text(material),
           "one that is not among the dry materials already");
     }
+  }
+
+  // Of the whole: 1 = dry + pigment + water. Nothing dry is left whatever the dry materials are, so
+  // the percentages alone tell.
+  private static boolean leavesDry(List<Dose> pigment, Water water) {
+    double ofTotal = part(pigment, Basis.TOTAL);
+    double waterOfTotal = water.of() == Basis.TOTAL ? water.percent() / 100 : 0;
+    double waterOfPigment = water.of() == Basis.DRY_AND_PIGMENT ? water.percent() / 100 : 0;
+    double ofWater = part(pigment, Basis.WATER) + ofTotal;
+    double left = (1 - ofTotal) * (1 - waterOfTotal) - ofWater * (waterOfTotal + waterOfPigment);
+    return left > LEAST_LEFT && waterOfTotal < 1 && ofTotal < 1;
+  }
+
+  private static double part(List<Dose> pigment, Basis of) {
+    return pigment.stream().filter(dose -> dose.of() == of).mapToDouble(Dose::percent).sum() / 100;
   }
 
   /** Whether the water or any pigment is given as a percentage of the cement. */

@@ -1,6 +1,5 @@
 package strickle.mix;
 
-import java.util.Optional;
 import strickle.book.Basis;
 import strickle.book.Dose;
 import strickle.book.Mix;
@@ -17,16 +16,13 @@ record Masses(double pigment, double water) {
   /** Before anything is known. */
   static final Masses NONE = new Masses(0, 0);
 
-  /** Shares that come nearer to the whole than this are a slip, not a mix. */
-  private static final double LEAST_LEFT = 1e-6;
-
   /**
-   * Solves the equations; empty when the percentages leave nothing for the dry materials.
+   * Solves the equations. A mix leaves something for the dry materials, so they have an answer.
    *
    * @param dry the mass of the dry materials
    * @param cement the cement in them
    */
-  static Optional<Masses> of(Mix mix, double dry, double cement) {
+  static Masses of(Mix mix, double dry, double cement) {
     // pigment = fixed + ofWater x water + ofTotal x (dry + pigment + water)
     double ofTotal = part(mix, Basis.TOTAL);
     double ofWater = part(mix, Basis.WATER) + ofTotal;
@@ -38,12 +34,9 @@ record Masses(double pigment, double water) {
     double ofPigment = of == Basis.DRY_AND_PIGMENT || of == Basis.TOTAL ? percent : 0;
     double rest = of == Basis.TOTAL ? 1 - percent : 1;
     double left = (1 - ofTotal) * rest - ofWater * ofPigment;
-    if (!(left > LEAST_LEFT && rest > 0 && ofTotal < 1)) {
-      return Optional.empty();
-    }
     double pigment = (fixed * rest + ofWater * base) / left;
     double water = ((1 - ofTotal) * base + ofPigment * fixed) / left;
-    return Optional.of(new Masses(pigment, water));
+    return new Masses(pigment, water);
   }
 
   private static double part(Mix mix, Basis of) {

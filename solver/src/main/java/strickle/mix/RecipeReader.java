@@ -71,16 +71,8 @@ final class RecipeReader {
       back |= dose.of() == Basis.TOTAL || dose.of() == Basis.WATER;
     }
     if (back && faults.isEmpty()) {
-      Masses.of(mix, dry, cement).ifPresentOrElse(found -> solved = found, this::leavesNothing);
+      solved = Masses.of(mix, dry, cement);
     }
-  }
-
-  private void leavesNothing() {
-    faults.add(
-        new Fault(
-            ".water.percent",
-            "percentages of water and total that leave nothing for the dry materials",
-            "water and pigment that are less than the whole together"));
   }
 
   private void readPigment() {

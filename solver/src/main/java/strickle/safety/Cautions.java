@@ -26,6 +26,7 @@ public final class Cautions {
   /** More of them say nothing new. */
   private static final int MOST_LOADS = 5;
 
+  private static final Set<String> LIQUID = Set.of("liquid", "paste", "slurry", "dispersion");
   private static final Set<String> FOOD =
       Set.of(
           "bowl", "cup", "mug", "plate", "platter", "dish", "tray", "spoon", "board", "saucer",
@@ -58,7 +59,7 @@ public final class Cautions {
 
   private List<Shown> all(List<Load> loads) {
     add(Caution.WET_CEMENT, pieces.stream().map(piece -> mix(piece).name()).map("pour "::concat));
-    add(Caution.DRY_DUST, dry().map(Material::name).map("weigh "::concat));
+    add(Caution.DRY_DUST, powders().map(Material::name).map("weigh "::concat));
     add(Caution.SANDING, steps(doing -> doing.does(Act.SAND) && !doing.wet()));
     add(Caution.LIFTING, loads.stream().limit(MOST_LOADS).map(Cautions::words));
     add(Caution.COATS, steps(Cautions::coats));
@@ -85,6 +86,17 @@ public final class Cautions {
         .map(Part::material)
         .distinct()
         .map(book::material);
+  }
+
+  // What a dose is of may be liquid; a pigment is a powder unless its name says otherwise.
+  private Stream<Material> powders() {
+    Stream<Material> doses =
+        pieces.stream()
+            .flatMap(piece -> mix(piece).pigment().stream())
+            .map(dose -> book.material(dose.material()))
+            .filter(dose -> words(dose.kind()).anyMatch("pigment"::equals))
+            .filter(dose -> words(dose.name()).noneMatch(LIQUID::contains));
+    return Stream.concat(dry(), doses).distinct();
   }
 
   private Stream<String> steps(Predicate<Doing> what) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class MixTest {
@@ -75,5 +76,41 @@ class MixTest {
     assertFalse(SLATE.countsCement());
     assertTrue(Altered.of(SLATE, "water", new Water(40, Basis.CEMENT)).countsCement());
     assertTrue(Altered.of(SLATE, "pigment", List.of(ofCement)).countsCement());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "100, TOTAL, 0, DRY",
+    "60, TOTAL, 40, TOTAL",
+    "60, TOTAL, 90, WATER",
+    "150, DRY_AND_PIGMENT, 70, WATER",
+    "25, DRY, 100, TOTAL"
+  })
+  void percentagesThatLeaveNothingDryAreRefused(double water, Basis of, double dose, Basis basis) {
+    List<Dose> black = List.of(new Dose("iron-black", dose, basis));
+    Water wet = new Water(water, of);
+    Fault fault = Faults.only(() -> with(SLATE, black, wet));
+    assertEquals(".water.percent", fault.path());
+  }
+
+  @Test
+  void percentagesThatJustLeaveSomethingDryAreAMix() {
+    List<Dose> black = List.of(new Dose("iron-black", 39, Basis.TOTAL));
+    assertEquals(black, with(SLATE, black, new Water(60, Basis.TOTAL)).pigment());
+  }
+
+  private static Mix with(Mix mix, List<Dose> pigment, Water water) {
+    return new Mix(
+        mix.id(),
+        mix.name(),
+        mix.swatch(),
+        mix.dry(),
+        pigment,
+        water,
+        mix.airPercent(),
+        mix.wetDensityKgPerM3(),
+        mix.mixMinutes(),
+        mix.workingMinutes(),
+        mix.washMinutes());
   }
 }

@@ -27,6 +27,13 @@ class StrengthTest {
   }
 
   @ParameterizedTest
+  @CsvSource({"R, 0.20", "N, 0.25", "S, 0.38"})
+  void theCementsDifferByThePublishedCoefficient(CementClass cement, double s) {
+    // EN 1992-1-1 §3.1.2(6), as quoted at oofem.org (matlibmanual, node48): at 7 days √(28/t) is 2.
+    assertEquals(-s, Math.log(Strength.fraction(7, cement)), 1e-12);
+  }
+
+  @ParameterizedTest
   @CsvSource({
     "R, 0.4239, 0.6630, 0.8187",
     "N, 0.3420, 0.5982, 0.7788",

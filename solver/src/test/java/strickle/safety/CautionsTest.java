@@ -32,7 +32,8 @@ class CautionsTest {
     List<Caution> each = shown.stream().map(Shown::caution).toList();
     assertEquals(each.stream().distinct().toList(), each);
     assertEquals(List.of("pour slate"), where(shown, Caution.WET_CEMENT));
-    assertEquals(List.of("weigh white blend"), where(shown, Caution.DRY_DUST));
+    assertEquals(
+        List.of("weigh white blend", "weigh iron oxide black"), where(shown, Caution.DRY_DUST));
     assertEquals(List.of("first seal coat", "second seal coat"), where(shown, Caution.COATS));
     assertEquals(List.of("first seal coat", "second seal coat"), where(shown, Caution.VENTILATION));
     assertEquals(List.of("white blend"), where(shown, Caution.CHROMATE));
@@ -74,6 +75,30 @@ class CautionsTest {
     assertTrue(caution.more().endsWith("."));
     assertFalse(caution.source().isBlank());
     assertFalse(caution.title().isBlank());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    // OSHA guidance 3351.
+    "WET_CEMENT, 'caustic'",
+    "WET_CEMENT, 'traces of chromate'",
+    "WET_CEMENT, 'a soap that is neutral or slightly acid'",
+    // HSE CIS26(rev2), as quoted at designingbuildings.co.uk/wiki/Cement_dermatitis.
+    "WET_CEMENT, '5 to 10 % of construction workers'",
+    // cpwrconstructionsolutions.org/hazard/2463/silica.html; 50 and 25 of OSHA also second-hand.
+    "DRY_DUST, '50 µg/m³ of respirable quartz over 8 hours, action from 25 on'",
+    "DRY_DUST, 'NIOSH recommends 50 at most'",
+    // ccohs.org/oshanswers/ergonomics/niosh/calculating_rwl.html.
+    "LIFTING, '23 kg (51 lb)'",
+    // cemnet.com/News/story/145340/chromium-vi-in-cement.html.
+    "CHROMATE, 'no more than 2 ppm'",
+    "CHROMATE, 'shelf life'",
+    // 21 CFR 175.300(a).
+    "FOOD, 'a continuous film over metal'"
+  })
+  void whatWasPublishedIsSaid(Caution caution, String words) {
+    String all = caution.brief() + " " + caution.more() + " " + caution.source();
+    assertTrue(all.contains(words), all);
   }
 
   private static Plan plan() {
