@@ -56,7 +56,7 @@ class MixTest {
   }
 
   @Test
-  void pigmentIsAPercentageOfDryOrCementOnly() {
+  void pigmentIsNeverAPercentageOfDryAndPigment() {
     assertEquals(
         new Fault(".of", "dry+pigment", "dry, cement, water or total"),
         Faults.only(() -> new Dose("iron-black", 3, Basis.DRY_AND_PIGMENT)));
