@@ -43,7 +43,7 @@ final class ExactPromise {
       orders.add(
           new Order(order.id(), order.buyer(), order.kind(), due, BigDecimal.ONE, order.lines()));
     }
-    return with(book, orders);
+    return book.withOrders(orders);
   }
 
   /**
@@ -99,22 +99,6 @@ final class ExactPromise {
               own ? BigDecimal.ONE : othersWeight,
               order.lines()));
     }
-    return with(book, orders);
-  }
-
-  private static Book with(Book book, List<Order> orders) {
-    return new Book(
-        book.studio(),
-        book.people(),
-        book.stations(),
-        book.forms(),
-        book.moulds(),
-        book.materials(),
-        book.mixes(),
-        book.pieces(),
-        orders,
-        book.channels(),
-        book.fairs(),
-        book.pins());
+    return book.withOrders(orders);
   }
 }

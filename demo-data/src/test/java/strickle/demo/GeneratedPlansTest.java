@@ -145,19 +145,7 @@ class GeneratedPlansTest {
         pins.add(0, new Pin(Pin.POUR, run.piece(), run.castings(), start, pour.person()));
       }
     }
-    return new Book(
-        book.studio(),
-        book.people(),
-        book.stations(),
-        book.forms(),
-        book.moulds(),
-        book.materials(),
-        book.mixes(),
-        book.pieces(),
-        book.orders(),
-        book.channels(),
-        book.fairs(),
-        pins);
+    return book.withPins(pins);
   }
 
   @ParameterizedTest

@@ -163,4 +163,30 @@ public record Book(
   public Fair fair(String id) {
     return Register.of(fairs).item(id);
   }
+
+  /** The same book with these orders in place of its own. */
+  public Book withOrders(List<Order> others) {
+    return with(others, pins);
+  }
+
+  /** The same book with these pins in place of its own. */
+  public Book withPins(List<Pin> others) {
+    return with(orders, others);
+  }
+
+  private Book with(List<Order> otherOrders, List<Pin> otherPins) {
+    return new Book(
+        studio,
+        people,
+        stations,
+        forms,
+        moulds,
+        materials,
+        mixes,
+        pieces,
+        otherOrders,
+        channels,
+        fairs,
+        otherPins);
+  }
 }

@@ -95,18 +95,6 @@ public final class Bounding {
 
   /** The book with one order and no pin. */
   private static Book only(Book book, Order order) {
-    return new Book(
-        book.studio(),
-        book.people(),
-        book.stations(),
-        book.forms(),
-        book.moulds(),
-        book.materials(),
-        book.mixes(),
-        book.pieces(),
-        List.of(order),
-        book.channels(),
-        book.fairs(),
-        List.of());
+    return book.withOrders(List.of(order)).withPins(List.of());
   }
 }

@@ -52,48 +52,18 @@ final class Addition {
   Book due(OffsetDateTime moment) {
     List<Order> orders = new ArrayList<>(book.orders());
     orders.add(order(moment, request.quantity()));
-    return with(book, orders);
+    return book.withOrders(orders);
   }
 
   /** A book that owes nothing but so many of the piece and has settled nothing. */
   Book alone(OffsetDateTime moment, int quantity) {
-    Book free =
-        new Book(
-            book.studio(),
-            book.people(),
-            book.stations(),
-            book.forms(),
-            book.moulds(),
-            book.materials(),
-            book.mixes(),
-            book.pieces(),
-            List.of(),
-            book.channels(),
-            book.fairs(),
-            List.of());
-    return with(free, List.of(order(moment, quantity)));
+    return book.withOrders(List.of(order(moment, quantity))).withPins(List.of());
   }
 
   private Order order(OffsetDateTime moment, int quantity) {
     LocalDateTime due = local(moment);
     Line line = new Line(request.piece(), quantity, Optional.empty());
     return new Order(id, request.buyer(), "", due, BigDecimal.ONE, List.of(line));
-  }
-
-  private static Book with(Book book, List<Order> orders) {
-    return new Book(
-        book.studio(),
-        book.people(),
-        book.stations(),
-        book.forms(),
-        book.moulds(),
-        book.materials(),
-        book.mixes(),
-        book.pieces(),
-        orders,
-        book.channels(),
-        book.fairs(),
-        book.pins());
   }
 
   /** The moment of a local time of the studio. */

@@ -106,11 +106,6 @@ final class PlanReading {
     return pressing.contains(piece);
   }
 
-  /** Whether any order is late. */
-  boolean isAnyLate() {
-    return !pressing.isEmpty();
-  }
-
   /** Everything that is held of forms, by form, in the order of the pours. */
   Map<String, List<Holding>> formHoldings() {
     Map<String, List<Holding>> holdings = new TreeMap<>();
