@@ -7,8 +7,10 @@ import strickle.book.Channel;
  * Selling through one channel, unrounded. The list price is what the price list says; a channel
  * takes its discount d off it first (a shop's share, keystone being 50 %), then its percent fee f
  * of what is left, then its fixed fee k.
+ *
+ * @param channel where it is sold
  */
-record Sale(Channel channel) {
+public record Sale(Channel channel) {
 
   /** What the buyer or shop pays of one unit of list price: 1 − d. */
   private BigDecimal paid() {
@@ -16,19 +18,19 @@ record Sale(Channel channel) {
   }
 
   /** Revenue = P(1 − d). */
-  BigDecimal revenue(BigDecimal listPrice) {
+  public BigDecimal revenue(BigDecimal listPrice) {
     return listPrice.multiply(paid());
   }
 
   /** Net = P(1 − d)(1 − f) − k. */
-  BigDecimal net(BigDecimal listPrice) {
+  public BigDecimal net(BigDecimal listPrice) {
     return revenue(listPrice)
         .multiply(Exact.remainder(channel.percentFee()))
         .subtract(channel.fixedFee());
   }
 
   /** Profit = net − full cost. */
-  BigDecimal profit(BigDecimal listPrice, UnitCost cost) {
+  public BigDecimal profit(BigDecimal listPrice, UnitCost cost) {
     return net(listPrice).subtract(cost.full());
   }
 
@@ -38,7 +40,7 @@ record Sale(Channel channel) {
    *
    * @param listPrice above 0
    */
-  BigDecimal marginPercent(BigDecimal listPrice, UnitCost cost) {
+  public BigDecimal marginPercent(BigDecimal listPrice, UnitCost cost) {
     BigDecimal hundredfold = profit(listPrice, cost).multiply(Exact.HUNDRED);
     return Exact.divide(hundredfold, revenue(listPrice));
   }
@@ -50,13 +52,13 @@ record Sale(Channel channel) {
    *
    * @param cost of a piece that takes more than 0 minutes
    */
-  BigDecimal earnedPerHour(BigDecimal listPrice, UnitCost cost) {
+  public BigDecimal earnedPerHour(BigDecimal listPrice, UnitCost cost) {
     BigDecimal earned = net(listPrice).subtract(cost.withoutLabour());
     return Exact.divide(earned.multiply(Exact.MINUTES_PER_HOUR), cost.minutes());
   }
 
   /** The list price without profit or loss: P = (cost + k)/((1 − d)(1 − f)). */
-  BigDecimal breakEven(UnitCost cost) {
+  public BigDecimal breakEven(UnitCost cost) {
     return priceForMargin(cost, BigDecimal.ZERO);
   }
 
@@ -66,13 +68,13 @@ record Sale(Channel channel) {
    *
    * @param marginPercent such that {@link #leavesRoomFor} holds
    */
-  BigDecimal priceForMargin(UnitCost cost, BigDecimal marginPercent) {
+  public BigDecimal priceForMargin(UnitCost cost, BigDecimal marginPercent) {
     BigDecimal kept = Exact.remainder(channel.percentFee().add(marginPercent));
     return Exact.divide(cost.full().add(channel.fixedFee()), paid().multiply(kept));
   }
 
   /** Whether fee and margin together stay under 100 %; no price is high enough otherwise. */
-  boolean leavesRoomFor(BigDecimal marginPercent) {
+  public boolean leavesRoomFor(BigDecimal marginPercent) {
     return channel.percentFee().add(marginPercent).compareTo(Exact.HUNDRED) < 0;
   }
 }

@@ -1,6 +1,8 @@
 package strickle.price;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import strickle.book.Book;
@@ -26,38 +28,57 @@ public record StandardMinutes(Book book) implements MinutesOfPiece {
     return PriceBasis.STANDARD;
   }
 
-  /**
-   * (n x prep + mix + n x pour + wash + n x demould + Σ steps (setup + n x cavities x each)) / (n x
-   * cavities x g), with n = {@code typicalRun} and g = {@code goodPercent}/100. Source: the task
-   * minutes of a plan in the format of book and plan (rules 1 to 3 of a valid plan), for one run.
-   *
-   * @return always a value
-   */
+  /** Always a value. */
   @Override
   public Optional<BigDecimal> perGoodPiece(Piece piece) {
+    return Optional.of(split(piece).perGoodPiece());
+  }
+
+  /** The minutes of the typical run, by what they are spent on. */
+  public MinuteSplit split(Piece piece) {
+    return split(piece, piece.typicalRun());
+  }
+
+  /**
+   * The minutes of a run of n castings poured as a lot of its own: n x prep + mix + n x pour + wash
+   * + n x demould + Σ steps (setup + n x cavities x each), for n x cavities x g good pieces, with g
+   * = {@code goodPercent}/100. Source: the task minutes of a plan in the format of book and plan
+   * (rules 1 to 3 of a valid plan), for one run.
+   *
+   * @param castings n, 1 or more
+   */
+  public MinuteSplit split(Piece piece, int castings) {
+    Mix mix = book.mix(piece.mix());
+    List<MinuteItem> items = new ArrayList<>();
+    items.add(item("mixing", MinuteKind.LOT, mix.mixMinutes()));
+    items.add(item("washing up", MinuteKind.LOT, mix.washMinutes()));
+    items.addAll(ofRun(piece, castings));
     Mould mould = book.mould(piece.mould());
-    BigDecimal castings = BigDecimal.valueOf(piece.typicalRun());
-    BigDecimal started = castings.multiply(BigDecimal.valueOf(mould.cavities()));
-    BigDecimal good = started.multiply(Exact.fraction(piece.goodPercent()));
-    BigDecimal minutes =
-        pourAndDemould(castings, mould, book.mix(piece.mix())).add(route(started, piece));
-    return Optional.of(Exact.divide(minutes, good));
+    BigDecimal started = BigDecimal.valueOf((long) castings * mould.cavities());
+    return new MinuteSplit(
+        items, castings, 1, started.multiply(Exact.fraction(piece.goodPercent())));
   }
 
-  private static BigDecimal pourAndDemould(BigDecimal castings, Mould mould, Mix mix) {
-    long eachCasting = (long) mould.prepMinutes() + mould.pourMinutes() + mould.demouldMinutes();
-    long eachLot = (long) mix.mixMinutes() + mix.washMinutes();
-    return castings.multiply(BigDecimal.valueOf(eachCasting)).add(BigDecimal.valueOf(eachLot));
-  }
-
-  private static BigDecimal route(BigDecimal started, Piece piece) {
-    BigDecimal minutes = BigDecimal.ZERO;
+  /** What a run takes beside its share in the mixing and washing up of its lot. */
+  List<MinuteItem> ofRun(Piece piece, int castings) {
+    Mould mould = book.mould(piece.mould());
+    List<MinuteItem> items = new ArrayList<>();
+    items.add(each("preparing moulds", castings, mould.prepMinutes()));
+    items.add(each("pouring", castings, mould.pourMinutes()));
+    items.add(each("taking out of moulds", castings, mould.demouldMinutes()));
+    long started = (long) castings * mould.cavities();
     for (Step step : piece.route()) {
-      minutes =
-          minutes
-              .add(BigDecimal.valueOf(step.setupMinutes()))
-              .add(started.multiply(BigDecimal.valueOf(step.minutesEach())));
+      items.add(item("setting up: " + step.step(), MinuteKind.SETUP, step.setupMinutes()));
+      items.add(item(step.step(), MinuteKind.PIECE, started * step.minutesEach()));
     }
-    return minutes;
+    return items;
+  }
+
+  private static MinuteItem each(String what, long castings, int minutes) {
+    return item(what, MinuteKind.CASTING, castings * minutes);
+  }
+
+  private static MinuteItem item(String what, MinuteKind kind, long minutes) {
+    return new MinuteItem(what, kind, BigDecimal.valueOf(minutes));
   }
 }
