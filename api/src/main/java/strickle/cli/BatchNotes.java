@@ -44,12 +44,20 @@ final class BatchNotes {
   private void pigment() {
     PigmentCheck check = batch.pigment();
     if (check.verdict() == PigmentCheck.Verdict.TOO_MUCH) {
+      String whose =
+          check
+              .limit()
+              .of()
+              .map(id -> "the most that " + chosen.name(id) + " may be (of a blend in total)")
+              .orElse("the most by ASTM C979 (of a blend in total)");
       notes.add(
-          String.format(
-              Locale.ROOT,
-              "the pigment is %.1f %% of the cement, above 10 %%, the most by ASTM C979 (of a blend"
-                  + " in total); the colour levels off before that",
-              check.total().percentOfCement().orElseThrow()));
+          "the pigment is "
+              + String.format(Locale.ROOT, "%.1f", check.total().percentOfCement().orElseThrow())
+              + " % of the cement, above "
+              + Words.plain(check.limit().percentOfCement())
+              + " %, "
+              + whose
+              + "; the colour levels off before that");
     } else if (check.verdict() == PigmentCheck.Verdict.CANNOT_BE_CHECKED) {
       notes.add(
           "the pigment cannot be checked against the 10 % of cement of ASTM C979, because the"

@@ -86,14 +86,20 @@ final class BatchText {
       table.row(
           chosen.name(line.material()),
           measures.mass(line.grams()),
-          String.format(Locale.ROOT, "%+.2f %%", Math.rint(line.errorPercent() * 100) / 100 + 0.0),
+          off(line.errorPercent()),
           String.format(Locale.ROOT, "%.1f %%", line.percentOfDry()),
           percent(line.percentOfCement()),
           percent(line.percentOfWater()),
           String.format(Locale.ROOT, "%.1f %%", line.percentOfTotal()));
     }
-    table.row("wet mix, all together", measures.mass(answer.batch().wetGrams()));
+    Batch batch = answer.batch();
+    double over = 100 * (batch.wetGrams() - batch.neededGrams()) / batch.neededGrams();
+    table.row("wet mix, all together", measures.mass(batch.wetGrams()), off(over));
     lines.addAll(table.lines());
+  }
+
+  private static String off(double percent) {
+    return String.format(Locale.ROOT, "%+.2f %%", Math.rint(percent * 100) / 100 + 0.0);
   }
 
   private static String percent(OptionalDouble percent) {
@@ -137,6 +143,13 @@ final class BatchText {
           String.format(
                   Locale.ROOT, "  pigment  %s: %.1f %% of the dry mix, ", name, one.percentOfDry())
               + ofCement);
+    }
+    List<String> unknown = check.limit().unknown().stream().map(chosen::name).toList();
+    if (check.verdict() != PigmentCheck.Verdict.CANNOT_BE_CHECKED && !unknown.isEmpty()) {
+      String text =
+          "pigment  not checked against a most of its own, which is not known: "
+              + String.join(", ", unknown);
+      lines.addAll(Lines.paragraph("  ", "           ", text));
     }
   }
 

@@ -20,6 +20,9 @@ final class MaterialSpec {
   private static final String DENSITY = "density";
   private static final String CEMENT = "cement";
 
+  /** The key of a pigment's own most. */
+  static final String MOST = "most";
+
   private final Spec spec;
 
   private MaterialSpec(Spec spec) {
@@ -75,6 +78,8 @@ final class MaterialSpec {
         optional(DENSITY, known.map(Material::relativeDensity).orElse(OptionalDouble.empty()));
     OptionalDouble cement =
         optional(CEMENT, known.map(Material::cementPercent).orElse(OptionalDouble.empty()));
+    OptionalDouble most =
+        optional(MOST, known.map(Material::mostPercentOfCement).orElse(OptionalDouble.empty()));
     try {
       return new Material(
           spec.name(),
@@ -83,6 +88,7 @@ final class MaterialSpec {
           "g",
           density,
           cement,
+          most,
           known.map(Material::pack).orElse(new Pack(BigDecimal.ONE, BigDecimal.ZERO)),
           known.map(Material::onHand).orElse(BigDecimal.ZERO),
           0);
@@ -100,6 +106,7 @@ final class MaterialSpec {
         switch (fault.path()) {
           case ".relativeDensity" -> "." + DENSITY;
           case ".cementPercent" -> "." + CEMENT;
+          case ".mostPercentOfCement" -> "." + MOST;
           default -> fault.path();
         };
     return new Fault(path, fault.found(), fault.right());

@@ -58,7 +58,8 @@ final class PastOptions {
           "--past " + MaterialSpec.nameIn(text),
           () -> {
             MaterialSpec spec =
-                MaterialSpec.read(text, List.of("mass", "kind"), "cement:mass=1kg,cement=100");
+                MaterialSpec.read(
+                    text, List.of("mass", "kind", MaterialSpec.MOST), "cement:mass=1kg,cement=100");
             Portion portion = new Portion(spec.name(), mass(spec));
             if (spec.name().equals(Recipe.WATER)) {
               return water.add(portion);

@@ -48,8 +48,9 @@ final class RecipeOptions {
       names = "--pigment",
       paramLabel = "MATERIAL",
       description = {
-        "a pigment, such as red:percent=3,of=cement,density=4.5; of is dry, cement, water or"
-            + " total, and dry when left out"
+        "a pigment, such as red:percent=3,of=cement,density=4.5,most=6; of is dry, cement, water or"
+            + " total, and dry when left out; most is what its sheet allows in percent of the"
+            + " cement"
       })
   private List<String> pigment = new ArrayList<>();
 
@@ -192,7 +193,8 @@ final class RecipeOptions {
   private static Dose dose(
       String text, Map<String, Material> known, Map<String, Material> materials) {
     MaterialSpec spec =
-        MaterialSpec.read(text, List.of(PERCENT, OF), "red:percent=3,of=cement,density=4.5");
+        MaterialSpec.read(
+            text, List.of(PERCENT, OF, MaterialSpec.MOST), "red:percent=3,of=cement,density=4.5");
     Dose dose = new Dose(spec.name(), spec.number(PERCENT), basis(spec.value(OF)));
     materials.put(spec.name(), spec.material(Optional.ofNullable(known.get(spec.name()))));
     return dose;

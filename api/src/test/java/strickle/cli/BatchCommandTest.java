@@ -181,6 +181,33 @@ class BatchCommandTest {
   }
 
   @Test
+  void ofABlendTheLeastMostIsWarnedOf() {
+    // ASTM C979 §1.4, read: the total is not to exceed the maximum of any pigment in the blend.
+    Object[] words = {
+      "batch",
+      "--volume-ml",
+      "1000",
+      "--dry",
+      MORTAR_CEMENT,
+      "--water",
+      MORTAR_WATER,
+      "--pigment",
+      "red:percent=4,of=cement,density=4.5,most=6",
+      "--pigment",
+      "black:percent=3,of=cement,density=4.6"
+    };
+    String out = Shell.run(words).done().out();
+    String flat = out.replaceAll("\\s+", " ");
+    assertTrue(flat.contains("pigment is 7.0 % of the cement, above 6 %, the most that red"), out);
+    assertTrue(flat.contains("a most of its own, which is not known: black"), out);
+    words[8] = "red:percent=3,of=cement,density=4.5,most=6";
+    assertFalse(Shell.run(words).done().out().contains("above"));
+    words[8] = "red:percent=3,of=cement,density=4.5,most=0";
+    Shell.Result refused = Shell.run(words);
+    assertEquals(List.of("--pigment red.most"), refused.paths());
+  }
+
+  @Test
   void withUnknownCementThePigmentCannotBeChecked() {
     String out =
         Shell.run(

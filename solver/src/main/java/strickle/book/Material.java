@@ -13,6 +13,8 @@ import java.util.OptionalDouble;
  *     counted in g
  * @param relativeDensity density as a multiple of water's, 0.05 to 25, or empty
  * @param cementPercent cement in it by mass, 0 to 100, or empty
+ * @param mostPercentOfCement of a pigment, the most its sheet allows in percent of the cement's
+ *     mass, above 0, at most 100, or empty
  * @param pack how it is bought
  * @param onHand stock in {@code unit}, 0 or more
  * @param leadDays days from ordering to having it, 0 to 3650
@@ -24,6 +26,7 @@ public record Material(
     String unit,
     OptionalDouble relativeDensity,
     OptionalDouble cementPercent,
+    OptionalDouble mostPercentOfCement,
     Pack pack,
     BigDecimal onHand,
     int leadDays) {
@@ -48,9 +51,36 @@ public record Material(
     check.name(".unit", unit);
     check.number(".relativeDensity", relativeDensity, 0.05, 25);
     check.number(".cementPercent", cementPercent, 0, 100);
+    if (check.given(".mostPercentOfCement", mostPercentOfCement, "a number or none")) {
+      mostPercentOfCement.ifPresent(most -> check.positive(".mostPercentOfCement", most, 100));
+    }
     check.given(".pack", pack, "a pack with its quantity and price");
     check.amount(".onHand", onHand);
     check.whole(".leadDays", leadDays, 0, LONGEST_LEAD_DAYS);
     check.done();
+  }
+
+  /** The same without a most of its own. */
+  public Material(
+      String id,
+      String name,
+      String kind,
+      String unit,
+      OptionalDouble relativeDensity,
+      OptionalDouble cementPercent,
+      Pack pack,
+      BigDecimal onHand,
+      int leadDays) {
+    this(
+        id,
+        name,
+        kind,
+        unit,
+        relativeDensity,
+        cementPercent,
+        OptionalDouble.empty(),
+        pack,
+        onHand,
+        leadDays);
   }
 }

@@ -1,5 +1,8 @@
 package strickle.mix;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -7,6 +10,8 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import strickle.book.Dose;
+import strickle.book.Fault;
+import strickle.book.Faulty;
 import strickle.book.Material;
 import strickle.book.Mix;
 import strickle.book.Part;
@@ -47,11 +52,13 @@ public record Batch(
   }
 
   /**
-   * Works a batch out.
+   * Works a batch out. What is weighed is never less than what is needed: a scale's step rounds the
+   * whole up.
    *
    * @param materials finds a material by its id; null for an id it does not know
    * @param neededGrams what the moulds take, waste included, 0 to 10⁹
-   * @throws strickle.book.Faulty when the mix cannot be worked out, paths relative to it
+   * @throws Faulty when the mix cannot be worked out, paths relative to it; and with path {@code
+   *     .stepGrams} for every material of which the scale's step would weigh nothing
    */
   public static Batch of(
       Mix mix, Function<String, Material> materials, double neededGrams, Weighing weighing) {
@@ -59,6 +66,7 @@ public record Batch(
     double mixed = weighing.roundedUp(neededGrams);
     List<Portion> exact = recipe.forWet(mixed);
     List<Portion> weighed = recipe.weighOut(mixed, weighing.stepGrams());
+    mustBeWeighed(exact, weighed, weighing.stepGrams());
     double total = weighed.stream().mapToDouble(Portion::grams).sum();
     double density = recipe.wetDensityKgPerM3();
     OptionalDouble airFree = airFree(mix, materials);
@@ -78,6 +86,32 @@ public record Batch(
         Math.max(0, total - neededGrams),
         lines,
         PigmentCheck.of(mix, materials));
+  }
+
+  private static void mustBeWeighed(List<Portion> exact, List<Portion> weighed, double step) {
+    double least =
+        exact.stream().mapToDouble(Portion::grams).filter(grams -> grams > 0).min().orElse(0);
+    List<Fault> faults = new ArrayList<>();
+    for (int i = 0; i < exact.size(); i++) {
+      if (exact.get(i).grams() > 0 && weighed.get(i).grams() == 0) {
+        String found =
+            shown(step, RoundingMode.HALF_EVEN)
+                + " g, which weighs none of the "
+                + shown(exact.get(i).grams(), RoundingMode.HALF_EVEN)
+                + " g of "
+                + exact.get(i).material();
+        String finer = "at most " + shown(least, RoundingMode.DOWN) + " g, or ";
+        String right = (least < Weighing.LEAST_STEP ? "" : finer) + "more mixed at once";
+        faults.add(new Fault(".stepGrams", found, right));
+      }
+    }
+    if (!faults.isEmpty()) {
+      throw new Faulty(faults);
+    }
+  }
+
+  private static String shown(double grams, RoundingMode rounding) {
+    return new BigDecimal(grams, new MathContext(3, rounding)).stripTrailingZeros().toPlainString();
   }
 
   /** By absolute volume with no air, whatever was measured. */

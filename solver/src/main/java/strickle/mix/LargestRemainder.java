@@ -1,12 +1,30 @@
 package strickle.mix;
 
 import java.util.Comparator;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /** Splits a whole number into whole parts by the method of largest remainders. */
 final class LargestRemainder {
 
+  /** Above a whole number by less than this is none more. */
+  private static final double ROUND_OFF = 1e-9;
+
   private LargestRemainder() {}
+
+  /**
+   * Whole parts for exact ones, each less than one away from it, that add up to the least whole
+   * number not below the sum of the exact ones.
+   *
+   * @param exact 0 or more each, adding up to less than 2⁵³
+   */
+  static long[] atLeast(double[] exact) {
+    double sum = 0;
+    for (double part : exact) {
+      sum += part;
+    }
+    return split((long) Math.ceil(sum - ROUND_OFF), i -> exact[i], exact.length);
+  }
 
   /**
    * Whole parts that add up to {@code total}, each less than one away from its fraction of it. Of
@@ -16,19 +34,22 @@ final class LargestRemainder {
    * @param fractions 0 or more each, adding up to 1
    */
   static long[] split(long total, double[] fractions) {
-    long[] parts = new long[fractions.length];
-    double[] remainders = new double[fractions.length];
+    return split(total, i -> fractions[i] * total, fractions.length);
+  }
+
+  private static long[] split(long total, IntToDoubleFunction exact, int count) {
+    long[] parts = new long[count];
+    double[] remainders = new double[count];
     long left = total;
-    for (int i = 0; i < parts.length; i++) {
-      double exact = fractions[i] * total;
-      parts[i] = (long) Math.floor(exact);
-      remainders[i] = exact - parts[i];
+    for (int i = 0; i < count; i++) {
+      parts[i] = (long) Math.floor(exact.applyAsDouble(i));
+      remainders[i] = exact.applyAsDouble(i) - parts[i];
       left -= parts[i];
     }
     IntStream.range(0, parts.length)
         .boxed()
         .sorted(Comparator.comparingDouble((Integer i) -> -remainders[i]))
-        .limit(left)
+        .limit(Math.max(0, left))
         .forEach(i -> parts[i]++);
     return parts;
   }

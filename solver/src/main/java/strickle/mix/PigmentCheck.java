@@ -2,6 +2,7 @@ package strickle.mix;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import strickle.book.Dose;
@@ -11,14 +12,15 @@ import strickle.book.Part;
 
 /**
  * The pigment of a mix against its dry mix and against its cement, side by side. The limit is one
- * of the cement: ASTM C979 §1.4, at most 10 % of its mass, and of a blend of pigments the total
- * counts as well.
+ * of the cement: ASTM C979 §1.4, at most 10 % of its mass, and of a blend the total is not to
+ * exceed the most of any pigment in it.
  *
  * @param pigments each pigment
  * @param total all of them together
+ * @param limit what the total is held against
  * @param verdict whether that keeps to the limit
  */
-public record PigmentCheck(List<Against> pigments, Against total, Verdict verdict) {
+public record PigmentCheck(List<Against> pigments, Against total, Limit limit, Verdict verdict) {
 
   /** The most pigment in percent of the cement (ASTM C979 §1.4). */
   public static final double MOST_PERCENT_OF_CEMENT = 10;
@@ -35,12 +37,43 @@ public record PigmentCheck(List<Against> pigments, Against total, Verdict verdic
   public enum Verdict {
     /** There is no pigment. */
     NONE,
-    /** At most 10 % of the cement. */
+    /** At most the limit. */
     WITHIN,
-    /** Above 10 % of the cement. */
+    /** Above the limit. */
     TOO_MUCH,
     /** The cement in a dry material is not known, or there is none. */
     CANNOT_BE_CHECKED
+  }
+
+  /**
+   * The most pigment a mix may hold.
+   *
+   * @param percentOfCement 10, or the least most of any of its pigments when that is less
+   * @param of the pigment whose most that is; empty when it is the 10 of the standard
+   * @param unknown the pigments of which no most of their own is known
+   */
+  public record Limit(double percentOfCement, Optional<String> of, List<String> unknown) {
+
+    /** Copies the list. */
+    public Limit {
+      unknown = List.copyOf(unknown);
+    }
+
+    private static Limit of(List<Portion> pigments, Function<String, Material> materials) {
+      double least = MOST_PERCENT_OF_CEMENT;
+      Optional<String> whose = Optional.empty();
+      List<String> unknown = new ArrayList<>();
+      for (Portion pigment : pigments) {
+        OptionalDouble most = materials.apply(pigment.material()).mostPercentOfCement();
+        if (most.isEmpty()) {
+          unknown.add(pigment.material());
+        } else if (pigment.grams() > 0 && most.getAsDouble() < least) {
+          least = most.getAsDouble();
+          whose = Optional.of(pigment.material());
+        }
+      }
+      return new Limit(least, whose, unknown);
+    }
   }
 
   /**
@@ -75,8 +108,9 @@ public record PigmentCheck(List<Against> pigments, Against total, Verdict verdic
     for (Portion portion : pigments) {
       each.add(against(portion.material(), portion.grams(), dry, dry + all, cement));
     }
+    Limit limit = Limit.of(pigments, materials);
     return new PigmentCheck(
-        each, against("all", all, dry, dry + all, cement), verdict(all, cement));
+        each, against("all", all, dry, dry + all, cement), limit, verdict(all, cement, limit));
   }
 
   private static boolean isPigment(Mix mix, String material) {
@@ -92,14 +126,14 @@ public record PigmentCheck(List<Against> pigments, Against total, Verdict verdic
     return new Against(material, 100 * grams / dry, 100 * grams / whole, percent);
   }
 
-  private static Verdict verdict(double all, OptionalDouble cement) {
+  private static Verdict verdict(double all, OptionalDouble cement, Limit limit) {
     if (all == 0) {
       return Verdict.NONE;
     }
     if (cement.isEmpty()) {
       return Verdict.CANNOT_BE_CHECKED;
     }
-    boolean within = 100 * all / cement.getAsDouble() <= MOST_PERCENT_OF_CEMENT + ROUND_OFF;
+    boolean within = 100 * all / cement.getAsDouble() <= limit.percentOfCement() + ROUND_OFF;
     return within ? Verdict.WITHIN : Verdict.TOO_MUCH;
   }
 

@@ -109,9 +109,9 @@ public final class Recipe {
   }
 
   /**
-   * What so many grams of wet mix are weighed out from on a scale that shows steps, by the same
-   * method: whole steps that add up to {@code wetGrams} rounded to a step, each less than a step
-   * from what it should be.
+   * What so many grams of wet mix are weighed out from on a scale that shows steps: whole steps,
+   * each less than a step from what it should be, that add up to the least that is not below {@code
+   * wetGrams}. A step may be too coarse for a material, which then weighs 0.
    *
    * @param stepGrams what the scale counts in, from 0.001 to 100000 grams
    * @throws IllegalArgumentException for a step outside, unless grams are from 0 to 10¹², or when
@@ -124,14 +124,19 @@ public final class Recipe {
           "Cannot weigh out " + wetGrams + " g in steps of " + stepGrams + " g.");
     }
     BigDecimal step = BigDecimal.valueOf(stepGrams);
-    return split(
-        Math.round(steps), count -> BigDecimal.valueOf(count).multiply(step).doubleValue());
+    long[] parts =
+        LargestRemainder.atLeast(
+            shares().stream().mapToDouble(share -> share.fraction() * steps).toArray());
+    return portions(parts, count -> BigDecimal.valueOf(count).multiply(step).doubleValue());
   }
 
   private List<Portion> split(long steps, LongToDoubleFunction grams) {
+    double[] fractions = shares().stream().mapToDouble(Share::fraction).toArray();
+    return portions(LargestRemainder.split(steps, fractions), grams);
+  }
+
+  private List<Portion> portions(long[] parts, LongToDoubleFunction grams) {
     List<Share> shares = shares();
-    long[] parts =
-        LargestRemainder.split(steps, shares.stream().mapToDouble(Share::fraction).toArray());
     List<Portion> portions = new ArrayList<>();
     for (int i = 0; i < parts.length; i++) {
       portions.add(new Portion(shares.get(i).material(), grams.applyAsDouble(parts[i])));

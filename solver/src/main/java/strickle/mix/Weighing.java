@@ -17,7 +17,9 @@ public record Weighing(double stepGrams, double roundUpGrams) {
   /** To a tenth of a gram, as in a plan. */
   public static final Weighing USUAL = new Weighing(0.1, 0);
 
-  private static final double LEAST_STEP = 0.001;
+  /** The finest scale there is, in grams. */
+  static final double LEAST_STEP = 0.001;
+
   private static final double MOST_STEP = 100_000;
   private static final double MOST_ROUND_UP = 1e9;
 

@@ -52,6 +52,7 @@ class RangeTest {
         new Range(SampleBook.studio(), "batchLimitGrams", 0, 10_000_000),
         new Range(SampleBook.planterDeep(), "volumeMl", 0, 10_000_000),
         new Range(new Core(2600, 140, 1.5), "displacedMl", 0, 10_000_000),
+        new Range(SampleBook.ironBlack(), "mostPercentOfCement", 0, 100),
         new Range(new Part("white-blend", 100), "parts", 0, 1_000_000),
         new Range(SampleBook.planterSlate(), "goodPercent", 0, 100));
   }

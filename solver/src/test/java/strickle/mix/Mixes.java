@@ -39,6 +39,22 @@ final class Mixes {
         id, id, kind, "g", relativeDensity, cementPercent, like.pack(), like.onHand(), 0);
   }
 
+  /** A pigment of which its sheet allows so much, in percent of the cement. */
+  static Material pigment(String id, double mostPercentOfCement) {
+    Material like = filler(id, 4.5);
+    return new Material(
+        id,
+        id,
+        "pigment",
+        "g",
+        like.relativeDensity(),
+        like.cementPercent(),
+        OptionalDouble.of(mostPercentOfCement),
+        like.pack(),
+        like.onHand(),
+        0);
+  }
+
   /** Finds any of these, and null for an id that none of them has. */
   static Function<String, Material> among(Material... materials) {
     Map<String, Material> byId = new TreeMap<>();

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -71,6 +72,48 @@ class PigmentCheckTest {
     assertEquals(11, blend.total().percentOfCement().orElseThrow(), 1e-9);
     assertEquals(2, blend.pigments().size());
     assertTrue(blend.pigments().stream().allMatch(one -> one.percentOfCement().orElseThrow() < 10));
+  }
+
+  // ASTM C979 §1.4, read: of mixed pigments the total must not exceed the maximum of any in it.
+  @ParameterizedTest
+  @CsvSource({
+    "4, 2, 6, 9, 6, red, WITHIN",
+    "4, 2.1, 6, 9, 6, red, TOO_MUCH",
+    "4, 2.1, 9, 6, 6, black, TOO_MUCH",
+    "4, 4, 9, 8, 8, black, WITHIN",
+    "9, 1.1, 12, 12, 10, , TOO_MUCH",
+    "9, 1, 12, 12, 10, , WITHIN",
+    "9, 0, 9, 2, 9, red, WITHIN"
+  })
+  void ofABlendTheTotalKeepsToTheLeastMostOfAnyInIt(
+      double red,
+      double black,
+      double mostRed,
+      double mostBlack,
+      double limit,
+      String whose,
+      Verdict verdict) {
+    Mix mix =
+        Mixes.mix(
+            List.of(new Part("cement", 1)),
+            List.of(new Dose("red", red, Basis.CEMENT), new Dose("black", black, Basis.CEMENT)),
+            new Water(45, Basis.CEMENT),
+            0,
+            OptionalDouble.of(2200));
+    PigmentCheck check =
+        PigmentCheck.of(
+            mix,
+            Mixes.among(
+                Mixes.cement(), Mixes.pigment("red", mostRed), Mixes.pigment("black", mostBlack)));
+    assertEquals(
+        new PigmentCheck.Limit(limit, Optional.ofNullable(whose), List.of()), check.limit());
+    assertEquals(verdict, check.verdict());
+  }
+
+  @Test
+  void aPigmentWithoutAMostOfItsOwnIsNamed() {
+    PigmentCheck check = check(2, new Dose("red", 6, Basis.CEMENT));
+    assertEquals(new PigmentCheck.Limit(10, Optional.empty(), List.of("red")), check.limit());
   }
 
   @Test

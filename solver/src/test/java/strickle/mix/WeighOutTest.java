@@ -46,6 +46,16 @@ class WeighOutTest {
   }
 
   @Test
+  void stepsAddUpToTheLeastThatIsNotBelowTheWhole() {
+    // 2.5 + 4.2 + 3.4 are 10.1: the floors leave two for 11, and 0.5 and 0.4 lost most.
+    assertArrayEquals(new long[] {3, 4, 4}, LargestRemainder.atLeast(new double[] {2.5, 4.2, 3.4}));
+    assertArrayEquals(new long[] {2, 3}, LargestRemainder.atLeast(new double[] {2, 3}));
+    // Binary fractions of 10 tenths may be a hair above 1: no step more for that.
+    assertArrayEquals(
+        new long[] {0, 1}, LargestRemainder.atLeast(new double[] {1e-12, 1.0000000000001}));
+  }
+
+  @Test
   void ofEqualRemaindersTheEarlierPartWins() {
     assertArrayEquals(new long[] {1, 0}, LargestRemainder.split(1, new double[] {0.5, 0.5}));
   }
