@@ -36,7 +36,9 @@ public enum Act {
   /** Lays something on a face, or a face on something. */
   LAY(
       "felt", "felting", "cork", "pad", "pads", "lay", "laying", "attach", "mount", "decal",
-      "label", "press", "stack", "wrap"),
+      "label", "stack", "wrap", "affix", "join", "joining", "inlay", "embed"),
+  /** Holds what was laid against its glue. */
+  PRESS("press", "presses", "pressing", "clamp", "clamps", "clamping"),
   /** Takes something off with an abrasive or a blade. */
   SAND(
       "sand",

@@ -3,22 +3,26 @@ package strickle.safety;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
 import strickle.book.Book;
+import strickle.book.Mould;
 import strickle.book.Piece;
 import strickle.book.Step;
+import strickle.book.Use;
 import strickle.book.WaitKind;
 
 /**
  * A piece's route as its words read, with the waits in it.
  *
  * @param path of the piece in the book
+ * @param book the book it stands in
  * @param piece the piece
  * @param doings its steps in order
  * @param pieces in a typical run
  */
-record Course(String path, Piece piece, List<Doing> doings, int pieces) {
+record Course(String path, Book book, Piece piece, List<Doing> doings, int pieces) {
 
   private static final Set<String> COATING = Set.of("coating", "sealer", "paint", "varnish", "wax");
 
@@ -40,7 +44,7 @@ record Course(String path, Piece piece, List<Doing> doings, int pieces) {
     List<Doing> doings =
         piece.route().stream().map(step -> Doing.of(step, usesCoating(book, step))).toList();
     int pieces = piece.typicalRun() * book.mould(piece.mould()).cavities();
-    return new Course(path, piece, doings, pieces);
+    return new Course(path, book, piece, doings, pieces);
   }
 
   private static boolean usesCoating(Book book, Step step) {
@@ -60,6 +64,20 @@ record Course(String path, Piece piece, List<Doing> doings, int pieces) {
 
   Doing at(int step) {
     return doings.get(step);
+  }
+
+  Mould mould() {
+    return book.mould(piece.mould());
+  }
+
+  /** The first step that closes the surface. */
+  OptionalInt firstSeal() {
+    return IntStream.range(0, steps()).filter(step -> at(step).does(Act.SEAL)).findFirst();
+  }
+
+  /** Ids of what a step uses up. */
+  List<String> uses(int step) {
+    return at(step).step().consumes().stream().map(Use::material).toList();
   }
 
   /** The fewest hours from the end of a step (−1: of the demould) to the start of a later one. */

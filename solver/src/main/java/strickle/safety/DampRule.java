@@ -41,6 +41,7 @@ final class DampRule {
             + ", on a piece that nothing has sealed",
         what + " does not hold on damp concrete, and its lime stains what lies on it.",
         "Seal the piece first, or let it dry; how dry is on the product's sheet.",
+        "common practice, no source: damp for " + RouteSense.hours(RouteSense.DAMP_HOURS),
         doing.sure());
   }
 }

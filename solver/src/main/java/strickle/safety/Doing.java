@@ -29,6 +29,9 @@ record Doing(Step step, Set<Act> acts, boolean sure, boolean wet, boolean dry) {
   /** What uses up a coating by itself, so that its use says nothing more. */
   private static final Set<Act> STICKS = Set.of(Act.SEAL, Act.PAINT, Act.LEAF, Act.GLUE);
 
+  /** They belong together: glue the felt, press the pads on. */
+  private static final Set<Act> LAYS = Set.of(Act.GLUE, Act.LAY, Act.PRESS);
+
   private static final Map<String, Act> BY_WORD =
       Stream.of(Act.values())
           .flatMap(act -> act.words().stream().map(word -> Map.entry(word, act)))
@@ -40,7 +43,7 @@ record Doing(Step step, Set<Act> acts, boolean sure, boolean wet, boolean dry) {
 
   /**
    * Reads a step. The first known word of each clause is what is done, as it is in "sand the leaf
-   * tray"; glue names what is laid into it, too.
+   * tray"; glue and a clamp name what is laid, too.
    *
    * @param coats whether it uses up something that is a coating
    */
@@ -49,12 +52,9 @@ record Doing(Step step, Set<Act> acts, boolean sure, boolean wet, boolean dry) {
     boolean sure = true;
     for (String clause : CLAUSES.split(step.step().toLowerCase(Locale.ROOT), -1)) {
       List<Act> found = acts(clause);
-      acts.addAll(found.stream().limit(1).toList());
-      boolean laid = found.contains(Act.GLUE) && found.contains(Act.LAY);
-      if (laid) {
-        acts.add(Act.LAY);
-      }
-      sure &= laid || found.size() <= 1;
+      boolean together = LAYS.containsAll(found);
+      acts.addAll(together ? found : found.subList(0, 1));
+      sure &= together || found.size() <= 1;
     }
     if (coats && acts.stream().noneMatch(STICKS::contains)) {
       acts.add(Act.SEAL);
@@ -72,6 +72,11 @@ record Doing(Step step, Set<Act> acts, boolean sure, boolean wet, boolean dry) {
   /** Whether it leaves a coat that has to dry. */
   boolean coats() {
     return does(Act.SEAL) || does(Act.PAINT);
+  }
+
+  /** Whether something is laid in it, or held where it was laid. */
+  boolean lays() {
+    return does(Act.LAY) || does(Act.LEAF) || does(Act.PRESS);
   }
 
   /** Its words as somebody would quote them. */

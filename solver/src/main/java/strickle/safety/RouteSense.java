@@ -15,9 +15,6 @@ public final class RouteSense {
   /** A piece this short out of the mould, or out of water, counts as damp; hours. */
   static final double DAMP_HOURS = 48;
 
-  /** With no cure at all, a piece sealed sooner than this after the mould is green; hours. */
-  static final double GREEN_HOURS = 24;
-
   /** A coat touched sooner than this may still be wet; hours. */
   static final double WET_COAT_HOURS = 2;
 

@@ -1,9 +1,9 @@
 package strickle.safety;
 
 import java.util.List;
-import java.util.stream.IntStream;
+import java.util.OptionalInt;
 
-/** A surface is closed after the cure, not before it. */
+/** A surface is closed after the cure, and the cure is long enough. */
 final class SealRule {
 
   private static final String BECAUSE =
@@ -12,24 +12,19 @@ final class SealRule {
   private SealRule() {}
 
   static List<Advice> of(Course course) {
-    return IntStream.range(0, course.steps())
-        .filter(step -> course.at(step).does(Act.SEAL))
-        .limit(1)
-        .boxed()
-        .flatMap(first -> judged(course, first).stream())
-        .toList();
+    OptionalInt first = course.firstSeal();
+    return first.isPresent() ? judged(course, first.getAsInt()) : List.of();
   }
 
   private static List<Advice> judged(Course course, int first) {
-    double before = course.cureHours(-1, first);
+    double out = course.hours(-1, first);
     double after = course.cureHours(first, course.steps() - 1);
-    if (after > before) {
+    if (after > out) {
       return List.of(tooSoon(course, first, after));
     }
-    double out = course.hours(-1, first);
-    return before == 0 && out < RouteSense.GREEN_HOURS
-        ? List.of(green(course, first, out))
-        : List.of();
+    return CureNeed.of(course, first, out).stream()
+        .map(need -> tooShort(course, first, out, need))
+        .toList();
   }
 
   private static Advice tooSoon(Course course, int first, double after) {
@@ -39,16 +34,26 @@ final class SealRule {
         doing.quoted() + " stands before a cure wait of " + RouteSense.hours(after),
         BECAUSE,
         "Put the cure wait before it, unless the product is made for fresh concrete.",
+        "the waits of this route; that a coat comes after the cure is common practice, no source",
         doing.sure());
   }
 
-  private static Advice green(Course course, int first, double out) {
+  private static Advice tooShort(Course course, int first, double out, CureNeed need) {
     Doing doing = course.at(first);
+    double cure = course.cureHours(-1, first);
+    String cured = cure == 0 ? "with no cure" : RouteSense.hours(cure) + " of it cure";
     return new Advice(
         course.path(first),
-        doing.quoted() + " may come " + RouteSense.hours(out) + " out of the mould, with no cure",
+        doing.quoted()
+            + " may come "
+            + RouteSense.hours(out)
+            + " out of the mould, "
+            + cured
+            + ", where "
+            + need.words(),
         BECAUSE,
         "Give it an \"after\" with a cure wait, as long as the product's sheet asks for.",
-        doing.sure());
+        need.basis(),
+        need.sure() && doing.sure());
   }
 }

@@ -8,6 +8,10 @@ import java.util.stream.IntStream;
 /** Nothing is laid on, rubbed or packed while a coat is wet. */
 final class WetCoatRule {
 
+  private static final String BASIS =
+      "common practice, no source: a coat may be wet for "
+          + RouteSense.hours(RouteSense.WET_COAT_HOURS);
+
   private WetCoatRule() {}
 
   static List<Advice> of(Course course) {
@@ -41,6 +45,7 @@ final class WetCoatRule {
         again
             ? "Give it a dry wait, unless the product's sheet says wet on wet."
             : "Give it a dry wait, as long as the product's sheet says.",
+        BASIS,
         dry == 0 && !again && doing.sure() && course.at(coat).sure());
   }
 
@@ -60,6 +65,7 @@ final class WetCoatRule {
         "the piece is ready, and may be packed, " + after(dry) + " " + course.at(last).quoted(),
         "What touches a wet coat marks it, and sticks.",
         "Give finalDryHours, as long as the product's sheet says.",
+        BASIS,
         dry == 0 && course.at(last).sure());
   }
 
