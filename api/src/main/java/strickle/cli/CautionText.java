@@ -22,7 +22,8 @@ final class CautionText {
       String text = shown.caution().brief() + " (" + few(shown.where()) + ")";
       lines.addAll(Lines.paragraph("  ", "    ", text));
     }
-    lines.addAll(Lines.paragraph("  ", "    ", Caution.FOLLOW));
+    String sources = " \"strickle cautions\" says why, and whose word it is.";
+    lines.addAll(Lines.paragraph("  ", "    ", Caution.FOLLOW + sources));
     return lines;
   }
 

@@ -1,5 +1,6 @@
 package strickle.cli;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import strickle.book.Book;
@@ -43,8 +44,10 @@ final class PlanText {
   /** A book that says nothing of its room has no such section. */
   private static void room(List<String> lines, Book book, Plan plan) {
     List<RoomDay> days = RoomDays.of(book, plan, RoomAssumption.usual());
-    if (!days.isEmpty()) {
-      section(lines, "Room", RoomText.brief(days, new RoomWords(false)));
+    List<LocalDate> dark =
+        book.studio().climate().isEmpty() ? List.of() : RoomDays.unknown(book, plan);
+    if (!days.isEmpty() || !dark.isEmpty()) {
+      section(lines, "Room", RoomText.brief(days, dark, new RoomWords(false)));
     }
   }
 

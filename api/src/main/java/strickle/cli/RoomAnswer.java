@@ -1,5 +1,6 @@
 package strickle.cli;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -13,8 +14,9 @@ import strickle.safety.RoomDay;
  *
  * @param windKmPerHour the wind assumed
  * @param days the room as a book has it, in order; one for an air that was given
+ * @param unknownDays on which a plan pours or coats before the first climate of the book
  */
-record RoomAnswer(double windKmPerHour, List<Day> days) {
+record RoomAnswer(double windKmPerHour, List<Day> days, List<LocalDate> unknownDays) {
 
   /**
    * The room from a moment on.
@@ -48,8 +50,8 @@ record RoomAnswer(double windKmPerHour, List<Day> days) {
   }
 
   /** The days of a book or of a plan. */
-  static RoomAnswer of(double windKmPerHour, List<RoomDay> days) {
-    return new RoomAnswer(windKmPerHour, days.stream().map(RoomAnswer::day).toList());
+  static RoomAnswer of(double windKmPerHour, List<RoomDay> days, List<LocalDate> unknown) {
+    return new RoomAnswer(windKmPerHour, days.stream().map(RoomAnswer::day).toList(), unknown);
   }
 
   private static Day day(RoomDay day) {

@@ -1,5 +1,6 @@
 package strickle.cli;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import strickle.book.Faulty;
 import strickle.cure.CoatingAir;
 import strickle.cure.Evaporation;
 import strickle.json.AnswerFile;
+import strickle.plan.Plan;
 import strickle.safety.RoomAssumption;
 import strickle.safety.RoomDay;
 import strickle.safety.RoomDays;
@@ -70,8 +72,7 @@ final class RoomCommand implements Runnable {
       air(values, assumption, words);
     } else {
       values.done();
-      Book book = argument.read();
-      days(book, days(book, assumption), assumption, words);
+      room(argument.read(), assumption, words);
     }
   }
 
@@ -89,36 +90,44 @@ final class RoomCommand implements Runnable {
     }
   }
 
-  private List<RoomDay> days(Book book, RoomAssumption assumption) {
+  private void room(Book book, RoomAssumption assumption, RoomWords words) {
+    mustHaveClimate(book);
+    Optional<Plan> plan = Optional.ofNullable(present).map(option -> option.read(book));
+    List<LocalDate> dark = plan.map(one -> RoomDays.unknown(book, one)).orElse(List.of());
+    List<RoomDay> days =
+        plan.map(one -> RoomDays.of(book, one, assumption))
+            .orElseGet(() -> RoomDays.of(book, assumption));
+    double wind = assumption.windKmPerHour();
+    here.out()
+        .print(
+            json
+                ? AnswerFile.write(FORMAT, RoomAnswer.of(wind, days, dark))
+                : page(book, days, dark, words, wind));
+  }
+
+  private static void mustHaveClimate(Book book) {
     if (book.studio().climate().isEmpty()) {
       String right = "at least one climate, or " + RoomOptions.AIR + " in place of a book";
       throw new Faulty(List.of(new Fault("$.studio.climate", "an empty list", right)));
     }
-    return present == null
-        ? RoomDays.of(book, assumption)
-        : RoomDays.of(book, present.read(book), assumption);
   }
 
-  private void days(Book book, List<RoomDay> days, RoomAssumption assumption, RoomWords words) {
-    if (json) {
-      RoomAnswer answer = RoomAnswer.of(assumption.windKmPerHour(), days);
-      here.out().print(AnswerFile.write(FORMAT, answer));
-      return;
-    }
+  private static String page(
+      Book book, List<RoomDay> days, List<LocalDate> dark, RoomWords words, double windKmPerHour) {
     List<String> lines = new ArrayList<>();
-    String wind = words.wind(assumption.windKmPerHour());
-    String title = book.studio().name() + ": what the room does to pours and coats, wind " + wind;
+    String wind = windKmPerHour == 0 ? "in still air" : "wind " + words.wind(windKmPerHour);
+    String title = book.studio().name() + ": what the room does to pours and coats, " + wind;
     lines.addAll(Lines.wrap(title, Lines.WIDEST));
     lines.add("");
-    lines.addAll(
-        days.isEmpty() ? List.of("There is nothing to pour or coat.") : table(days, words));
+    if (!days.isEmpty()) {
+      lines.addAll(RoomText.table(days, words));
+    } else if (dark.isEmpty()) {
+      lines.add("There is nothing to pour or coat.");
+    }
+    RoomText.dark(dark).ifPresent(line -> lines.addAll(Lines.paragraph("  ", "    ", line)));
     lines.add("");
     lines.addAll(Lines.wrap(RoomText.NOTE, Lines.WIDEST));
-    here.out().print(String.join("\n", lines) + "\n");
-  }
-
-  private static List<String> table(List<RoomDay> days, RoomWords words) {
-    return RoomText.table(days, words);
+    return String.join("\n", lines) + "\n";
   }
 
   private void air(Given values, RoomAssumption assumption, RoomWords words) {
@@ -146,7 +155,7 @@ final class RoomCommand implements Runnable {
             OptionalDouble.of(percent),
             Optional.of(RoomAnswer.Pour.of(rate)),
             Optional.of(RoomAnswer.Coat.of(air)));
-    return new RoomAnswer(wind, List.of(day));
+    return new RoomAnswer(wind, List.of(day), List.of());
   }
 
   private static String text(RoomWords words, Evaporation rate, double wind, CoatingAir air) {

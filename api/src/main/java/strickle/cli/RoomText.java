@@ -1,8 +1,10 @@
 package strickle.cli;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import strickle.cli.Table.Column;
 import strickle.cure.CoatingAir;
 import strickle.cure.Evaporation;
@@ -46,7 +48,7 @@ final class RoomText {
   }
 
   /** What a plan has to mind: a line for each day there is something, and what is usual. */
-  static List<String> brief(List<RoomDay> days, RoomWords words) {
+  static List<String> brief(List<RoomDay> days, List<LocalDate> dark, RoomWords words) {
     RoomText text = new RoomText(words);
     List<String> lines = new ArrayList<>();
     for (RoomDay day : days) {
@@ -60,7 +62,20 @@ final class RoomText {
       lines.addAll(Lines.paragraph("  ", "    ", text.nothing(days)));
     }
     unknown(days).forEach(line -> lines.addAll(Lines.paragraph("  ", "    ", line)));
+    dark(dark).ifPresent(line -> lines.addAll(Lines.paragraph("  ", "    ", line)));
     return lines;
+  }
+
+  /** On which days a plan works in a room the book does not know yet. */
+  static Optional<String> dark(List<LocalDate> days) {
+    return days.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "nothing is known of the room before the first climate of the book: "
+                + Words.count(days.size(), "day")
+                + " with pours or coats, from "
+                + Moments.day(days.get(0))
+                + " on");
   }
 
   /** What cannot be said, and why; nothing when everything is known. */
@@ -115,8 +130,11 @@ final class RoomText {
       day.climate().humidityPercent().isPresent()
           ? String.format(Locale.ROOT, "%.0f %%", day.climate().humidityPercent().getAsDouble())
           : "-",
-      day.evaporation().map(rate -> words.rate(rate.kgPerM2Hour())).orElse("-"),
-      day.air().map(air -> words.degrees(air.marginC())).orElse("-")
+      day.evaporation()
+          .filter(rate -> day.pours())
+          .map(rate -> words.rate(rate.kgPerM2Hour()))
+          .orElse("-"),
+      day.air().filter(air -> day.coats()).map(air -> words.degrees(air.marginC())).orElse("-")
     };
   }
 

@@ -21,7 +21,8 @@ public enum Caution {
           + " where the recipe lets you, and wipe up wet. How much you breathe cannot be worked out"
           + " from a book.",
       "OSHA 29 CFR 1926.1153 as quoted: 50 µg/m³ of respirable quartz over 8 hours, action from 25"
-          + " on; NIOSH recommends 50 at most"),
+          + " on; NIOSH recommends 50 at most over up to"
+          + " 10 hours"),
   /** Where hardened concrete is worked without water. */
   SANDING(
       "sanding",
@@ -35,8 +36,8 @@ public enum Caution {
       "lift with two, or make it smaller",
       "At the very best 23 kg (51 lb), from the floor at arm's length with a poor grip about 9 kg"
           + " (19 lb); for a steady load, held with both hands. A mould full of fluid mix and a bag"
-          + " that is half full are not steady: stay well below. What the forms weigh comes on"
-          + " top.",
+          + " that is half full are not steady: stay well below. Loads are told of from 0.8 of that"
+          + " limit on (common practice, no source). What the forms weigh comes on top.",
       "NIOSH lifting equation, DHHS (NIOSH) 94-110: 23 kg at the very best; its other factors"
           + " second-hand, the one for a poor grip a value from memory"),
   /** Where resin, solvent, sealer, paint or glue is used. */

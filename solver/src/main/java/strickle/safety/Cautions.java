@@ -20,8 +20,8 @@ import strickle.plan.Run;
 /** Which cautions a studio or a plan calls for, each once, with the acts they belong to. */
 public final class Cautions {
 
-  /** A plan tells of loads from here on, in grams: what may be lifted from the floor. */
-  private static final double HEAVY_GRAMS = 1000 * Lift.fromTheFloor().limitKg();
+  /** A load is told of when it is this near to what may be lifted from the floor, or over it. */
+  static final double NEAR = 0.8;
 
   /** More of them say nothing new. */
   private static final int MOST_LOADS = 5;
@@ -41,7 +41,7 @@ public final class Cautions {
     this.pieces = pieces;
   }
 
-  /** All that a studio's pieces call for; lifting always, with the heaviest loads. */
+  /** All that a studio's pieces call for; lifting where a load is heavy. */
   public static List<Shown> of(Book book) {
     return new Cautions(book, book.pieces()).all(Loads.of(book));
   }
@@ -52,21 +52,23 @@ public final class Cautions {
     for (Lot lot : plan.lots()) {
       lot.runs().stream().map(Run::piece).map(book::piece).forEach(pieces::add);
     }
-    List<Load> heavy =
-        Loads.of(book, plan, pieces).stream().filter(load -> load.grams() > HEAVY_GRAMS).toList();
-    return new Cautions(book, pieces).all(heavy);
+    return new Cautions(book, pieces).all(Loads.of(book, plan, pieces));
   }
 
   private List<Shown> all(List<Load> loads) {
     add(Caution.WET_CEMENT, pieces.stream().map(piece -> mix(piece).name()).map("pour "::concat));
     add(Caution.DRY_DUST, powders().map(Material::name).map("weigh "::concat));
     add(Caution.SANDING, steps(doing -> doing.does(Act.SAND) && !doing.wet()));
-    add(Caution.LIFTING, loads.stream().limit(MOST_LOADS).map(Cautions::words));
+    add(Caution.LIFTING, heavy(loads).map(Cautions::words));
     add(Caution.COATS, steps(Cautions::coats));
     add(Caution.VENTILATION, steps(Cautions::coats));
     add(Caution.FOOD, pieces.stream().map(Piece::name).filter(Cautions::isForFood));
     add(Caution.CHROMATE, dry().filter(Cautions::isCement).map(Material::name));
     return shown;
+  }
+
+  private static Stream<Load> heavy(List<Load> loads) {
+    return loads.stream().filter(load -> index(load) >= NEAR).limit(MOST_LOADS);
   }
 
   private void add(Caution caution, Stream<String> where) {
@@ -127,7 +129,16 @@ public final class Cautions {
 
   private static String words(Load load) {
     return String.format(
-        Locale.ROOT, "%s, %.1f kg (%.1f lb)", load.what(), load.grams() / 1000, pounds(load));
+        Locale.ROOT,
+        "%s, %.1f kg (%.1f lb), %.1f x the limit from the floor",
+        load.what(),
+        load.grams() / 1000,
+        pounds(load),
+        index(load));
+  }
+
+  private static double index(Load load) {
+    return Lift.fromTheFloor().index(load.grams() / 1000);
   }
 
   private static double pounds(Load load) {

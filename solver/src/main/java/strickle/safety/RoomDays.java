@@ -43,15 +43,13 @@ public final class RoomDays {
 
   /**
    * The days on which a plan pours or coats; a day on which the climate changes between two such
-   * tasks stands there once for each climate. Tasks before the first climate are left out.
+   * tasks stands there once for each climate. Tasks before the first climate are left out; see
+   * {@link #unknown}.
    */
   public static List<RoomDay> of(Book book, Plan plan, RoomAssumption assumption) {
     RoomDays days = new RoomDays(book, assumption);
     Map<LocalDateTime, RoomDay> found = new TreeMap<>();
-    Map<String, Run> runs = new HashMap<>();
-    for (Lot lot : plan.lots()) {
-      lot.runs().forEach(run -> runs.put(run.id(), run));
-    }
+    Map<String, Run> runs = runs(plan);
     for (Task task : plan.tasks()) {
       boolean pours = task.kind() == TaskKind.POUR;
       if (pours || days.coats(task, runs)) {
@@ -59,6 +57,31 @@ public final class RoomDays {
       }
     }
     return List.copyOf(found.values());
+  }
+
+  /** The days on which a plan pours or coats before the book knows anything of the room. */
+  public static List<LocalDate> unknown(Book book, Plan plan) {
+    RoomDays days = new RoomDays(book, RoomAssumption.usual());
+    Map<String, Run> runs = runs(plan);
+    LocalDateTime known =
+        book.studio().climate().stream().map(Climate::from).findFirst().orElse(LocalDateTime.MAX);
+    return plan.tasks().stream()
+        .filter(task -> task.kind() == TaskKind.POUR || days.coats(task, runs))
+        .flatMap(task -> task.spells().stream())
+        .map(spell -> days.local(spell.start()))
+        .filter(start -> start.isBefore(known))
+        .map(LocalDateTime::toLocalDate)
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  private static Map<String, Run> runs(Plan plan) {
+    Map<String, Run> runs = new HashMap<>();
+    for (Lot lot : plan.lots()) {
+      lot.runs().forEach(run -> runs.put(run.id(), run));
+    }
+    return runs;
   }
 
   private boolean coats(Task task, Map<String, Run> runs) {
