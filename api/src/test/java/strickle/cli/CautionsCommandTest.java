@@ -41,8 +41,17 @@ class CautionsCommandTest {
     Path plan = folder.resolve("week.json");
     Shell.run("plan", book, "--schedules", "1", "--out", plan).done();
     String out = Shell.run("cautions", book, "--plan", plan).done().out();
-    assertFalse(out.contains(head(Caution.LIFTING)), out);
+    assertTrue(out.contains("the ballast of a deep planter, 7.9 kg"), out);
+    assertFalse(out.contains("filled, "), out);
+    assertFalse(out.contains(head(Caution.SANDING)), out);
     assertTrue(out.contains(head(Caution.COATS)), out);
+  }
+
+  @Test
+  void aPlanSaysThemInBriefAndWhereTheirSourcesAre() {
+    String out = Shell.run("plan", "demo", "--schedules", "1").done().out();
+    assertEquals(out.indexOf("Follow your local"), out.lastIndexOf("Follow your local"));
+    assertTrue(out.contains("\"strickle cautions\" says why"), out);
   }
 
   @Test

@@ -1,6 +1,7 @@
 package strickle.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -103,6 +104,35 @@ class RoomCommandTest {
     assertTrue(out.contains("  coat  18.0 °C"), out);
     String json = Shell.run("room", book, "--plan", plan, "--json").done().out();
     assertTrue(json.contains("\"format\": \"strickle-room/1\""), json);
+  }
+
+  @Test
+  void daysBeforeTheFirstClimateAreNamed() {
+    String later = CLIMATE.replace("2027-04-05T00:00", "2027-06-05T00:00");
+    Path book = Shell.file(folder, "book.json", Shell.example(CLIMATE, later));
+    Path plan = folder.resolve("week.json");
+    String week =
+        Shell.run("plan", book, "--from", "2027-04-05", "--schedules", "1", "--out", plan)
+            .done()
+            .out();
+    String dark = "nothing is known of the room before the first climate of the book";
+    assertTrue(week.contains(dark), week);
+    assertFalse(week.contains("fine for pours"), week);
+    String out = Shell.run("room", book, "--plan", plan).done().out();
+    assertTrue(out.contains(dark), out);
+    assertFalse(out.contains("There is nothing to pour or coat."), out);
+    String json = Shell.run("room", book, "--plan", plan, "--json").done().out();
+    assertTrue(json.contains("\"days\": [],\n  \"unknownDays\": [\n    \"2027-04-"), json);
+  }
+
+  @Test
+  void onADayOfNoPourNoEvaporationIsShown() {
+    Path book = Shell.file(folder, "book.json", Shell.example());
+    Path plan = folder.resolve("week.json");
+    Shell.run("plan", book, "--schedules", "1", "--out", plan).done();
+    List<String> days = Shell.run("room", book, "--plan", plan).done().out().lines().toList();
+    assertTrue(days.stream().anyMatch(line -> line.matches(".*  coat  .*%  +-  .*°C")), "" + days);
+    assertTrue(days.stream().anyMatch(line -> line.matches(".*  pour  .*h +-")), "" + days);
   }
 
   @Test

@@ -44,6 +44,35 @@ class LiftTest {
   }
 
   @Test
+  void theIndexOfTheManualsFirstExampleIsAsPrinted() {
+    // DHHS (NIOSH) 94-110, example 1: 44 lb with limits of 16.3 and 14.5 lb, indices 2.7 and 3.0;
+    // value from memory.
+    assertEquals(2.7, indexOf(44, 16.3), 0.05);
+    assertEquals(3.0, indexOf(44, 14.5), 0.05);
+  }
+
+  /** The index of a load whose limit is brought about by how often it is lifted. */
+  private static double indexOf(double pounds, double limitPounds) {
+    Lift lift = new Lift(25, 75, 25, 0, limitPounds * KG_PER_POUND / Lift.MOST_KG, 1);
+    return lift.index(pounds * KG_PER_POUND);
+  }
+
+  @Test
+  void theMultipliersAreThoseOfThePublishedEquationAtTheirEnds() {
+    // Second-hand from the same manual: HM 25/H, VM 1 - .003|V - 75|, DM .82 + 4.5/D, AM 1 -
+    // .0032A.
+    Lift near = new Lift(10, 0, 10, 135, 1, 1);
+    assertEquals(1, near.reachFactor());
+    assertEquals(.775, near.heightFactor(), 1e-12);
+    assertEquals(1, near.travelFactor(), 1e-12);
+    assertEquals(.568, near.twistFactor(), 1e-12);
+    Lift far = new Lift(63, 175, 175, 0, 1, 1);
+    assertEquals(25.0 / 63, far.reachFactor(), 1e-12);
+    assertEquals(.7, far.heightFactor(), 1e-12);
+    assertEquals(.82 + 4.5 / 175, far.travelFactor(), 1e-12);
+  }
+
+  @Test
   void whatIsTooFarOrTooHighMayNotBeLiftedAtAll() {
     assertEquals(0, new Lift(63.1, 75, 25, 0, 1, 1).limitKg());
     assertEquals(0, new Lift(25, 175.1, 25, 0, 1, 1).limitKg());

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.List;
@@ -120,6 +121,26 @@ class RoomDaysTest {
             .filter(day -> day.from().toLocalDate().equals(pour.toLocalDate()))
             .filter(RoomDay::pours)
             .count());
+  }
+
+  @Test
+  void daysBeforeTheFirstClimateAreNamedAndNotJudged() {
+    Plan plan = plan(SampleBook.example());
+    LocalDate first = plan.tasks().get(0).start().toLocalDate();
+    assertEquals(List.of(), RoomDays.unknown(book(climate("2027-04-05T00:00", 18, 55)), plan));
+    Book late = book(climate(first.plusDays(1) + "T00:00", 18, 55));
+    assertEquals(List.of(first), RoomDays.unknown(late, plan));
+    assertTrue(
+        RoomDays.of(late, plan, RoomAssumption.usual()).stream()
+            .allMatch(day -> day.from().toLocalDate().isAfter(first)));
+  }
+
+  @Test
+  void theSameAirGivesTheSameEvaporationAsTheFormula() {
+    // Computed from Uno's formula, ACI Materials Journal 95-M34 as quoted: 1.1517.
+    RoomAssumption wind = new RoomAssumption(19, OptionalDouble.of(31), OptionalDouble.empty());
+    RoomDay day = RoomDays.of(book(climate("2027-04-05T00:00", 27, 50)), wind).get(0);
+    assertEquals(1.1517, day.evaporation().orElseThrow().kgPerM2Hour(), 1e-4);
   }
 
   @Test
