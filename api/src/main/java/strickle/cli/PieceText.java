@@ -24,11 +24,11 @@ final class PieceText {
   private static final int CHANNEL = 20;
 
   private final Book book;
-  private final int decimals;
+  private final CostText costs;
 
   private PieceText(Book book, Prices prices) {
     this.book = book;
-    this.decimals = prices.currency().getDecimalPlaces();
+    this.costs = CostText.in(prices.currency());
   }
 
   /** The lines of it. */
@@ -37,6 +37,9 @@ final class PieceText {
     List<String> lines = new ArrayList<>();
     lines.addAll(Lines.wrap(book.piece(piece.piece()).name(), Lines.WIDEST));
     lines.addAll(text.cost(piece).lines());
+    piece
+        .comparison()
+        .ifPresent(other -> lines.addAll(ComparisonText.lines(piece, other, text.costs)));
     if (!piece.channels().isEmpty()) {
       lines.addAll(text.channels(piece).lines());
     }
@@ -45,15 +48,14 @@ final class PieceText {
 
   private Table cost(PiecePrices piece) {
     Column number = Column.right(LEAST, MOST);
+    List<String> cells = new ArrayList<>(List.of(CostText.tenths(piece.minutes())));
+    cells.addAll(
+        costs.sharesAndWhole(
+            piece.full(),
+            List.of(piece.material(), piece.labour(), piece.wear(), piece.overhead())));
     return new Table("  ", number, number, number, number, number, number)
         .row("minutes", "material", "labour", "wear", "overhead", "full cost")
-        .row(
-            tenths(piece.minutes()),
-            amount(piece.material()),
-            amount(piece.labour()),
-            amount(piece.wear()),
-            amount(piece.overhead()),
-            amount(piece.full()));
+        .row(cells.toArray(String[]::new));
   }
 
   private Table channels(PiecePrices piece) {
@@ -76,23 +78,15 @@ final class PieceText {
           amount(channel.price()),
           amount(channel.net()),
           amount(channel.profit()),
-          channel.marginPercent().map(percent -> tenths(percent) + " %").orElse(NONE),
+          channel.marginPercent().map(percent -> CostText.tenths(percent) + " %").orElse(NONE),
           amount(channel.earnedPerHour()),
-          amount(channel.breakEven().setScale(decimals, RoundingMode.CEILING)),
-          amount(channel.suggested()));
+          costs.of(channel.breakEven().setScale(costs.decimals(), RoundingMode.CEILING)),
+          costs.of(channel.suggested()));
     }
     return table;
   }
 
   private String amount(Optional<BigDecimal> amount) {
-    return amount.map(this::amount).orElse(NONE);
-  }
-
-  private String amount(BigDecimal amount) {
-    return amount.setScale(decimals, RoundingMode.HALF_UP).toPlainString();
-  }
-
-  private static String tenths(BigDecimal number) {
-    return number.setScale(1, RoundingMode.HALF_UP).toPlainString();
+    return amount.map(costs::of).orElse(NONE);
   }
 }

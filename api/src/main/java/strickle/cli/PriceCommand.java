@@ -3,6 +3,7 @@ package strickle.cli;
 import java.math.BigDecimal;
 import java.util.Map;
 import java.util.Optional;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -21,13 +22,15 @@ import strickle.price.Pricing;
     version = Version.TEXT,
     description = {
       "Says what a good piece costs, down to minutes, material, labour, wear and overhead, and for"
-          + " every channel what it brings and what to ask."
+          + " every channel what it brings and what to ask. With a plan it goes by the lots of the"
+          + " plan, and says how and why that differs from the typical run."
     },
     footer = {
       "",
       "Examples:",
       "  strickle price demo",
       "  strickle price studio.json --margin 40 --ending 0.99",
+      "  strickle price studio.json --plan week.json",
       "  strickle price studio.json --json > prices.json"
     })
 final class PriceCommand implements Runnable {
@@ -61,6 +64,10 @@ final class PriceCommand implements Runnable {
   @Option(names = "--json", description = "print the prices as JSON (strickle-prices/1)")
   private boolean json;
 
+  /** The plan may be left out, but then all of it. */
+  @ArgGroup(exclusive = false)
+  private PlanOption present;
+
   PriceCommand(Surroundings here) {
     this.here = here;
   }
@@ -81,7 +88,10 @@ final class PriceCommand implements Runnable {
   private void print(BigDecimal wanted, BigDecimal end) {
     PriceRequest request = new PriceRequest(wanted, end);
     Book book = argument.read();
-    Prices prices = Pricing.standard(book, request);
+    Prices prices =
+        present == null
+            ? Pricing.standard(book, request)
+            : Pricing.planned(book, request, present.readUnderWay(book));
     here.out().print(json ? PriceFile.write(prices) : PriceText.of(book, request, prices));
   }
 

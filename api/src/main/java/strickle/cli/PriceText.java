@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import strickle.book.Book;
 import strickle.price.PiecePrices;
+import strickle.price.PriceBasis;
 import strickle.price.PriceRequest;
 import strickle.price.Prices;
 
@@ -25,20 +26,42 @@ final class PriceText {
         Lines.wrap(
             book.studio().name() + ": what a good piece costs and what to ask, in " + currency,
             Lines.WIDEST));
-    lines.addAll(Lines.wrap(basis(request, prices.currency().getDecimalPlaces()), Lines.WIDEST));
+    lines.addAll(Lines.wrap(basis(request, prices), Lines.WIDEST));
     for (PiecePrices piece : prices.pieces()) {
       lines.add("");
       lines.addAll(PieceText.lines(book, prices, piece));
     }
     if (prices.pieces().isEmpty()) {
       lines.add("");
-      lines.add("There are no pieces in the book.");
+      lines.add(none(prices.basis()));
     }
+    prices.plan().ifPresent(cost -> add(lines, PlanCostText.lines(book, cost, costs(prices))));
     return String.join("\n", lines) + "\n";
   }
 
-  private static String basis(PriceRequest request, int decimals) {
-    return "Each piece poured in its typical run; suggested prices leave a margin of "
+  private static void add(List<String> lines, List<String> more) {
+    lines.add("");
+    lines.addAll(more);
+  }
+
+  private static CostText costs(Prices prices) {
+    return CostText.in(prices.currency());
+  }
+
+  private static String none(PriceBasis basis) {
+    return basis == PriceBasis.STANDARD
+        ? "There are no pieces in the book."
+        : "The plan makes no good pieces.";
+  }
+
+  private static String basis(PriceRequest request, Prices prices) {
+    String minutes =
+        prices.basis() == PriceBasis.STANDARD
+            ? "Each piece poured in its typical run"
+            : "Each piece as planned, what a lot takes together split by wet mass";
+    int decimals = prices.currency().getDecimalPlaces();
+    return minutes
+        + "; suggested prices leave a margin of "
         + request.marginPercent().toPlainString()
         + " % or a little more and end in "
         + request.ending().setScale(decimals, RoundingMode.UNNECESSARY).toPlainString()

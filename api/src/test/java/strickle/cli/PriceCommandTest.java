@@ -96,4 +96,29 @@ class PriceCommandTest {
     assertTrue(out.contains("in CAD\n"), out);
     out.lines().forEach(line -> assertTrue(line.length() <= 100, line));
   }
+
+  @Test
+  void aPlanIsPricedByItsLotsBesideTheTypicalRun() {
+    Path plan = folder.resolve("week.json");
+    Shell.run("plan", book, "--from", "2027-04-05", "--schedules", "50", "--out", plan).done();
+    String out = Shell.run("price", book, "--plan", plan).done().out();
+    assertTrue(out.contains("typical run  as planned  difference"), out);
+    // There is one of each tub, so that every casting is mixed and set up for by itself:
+    // 33 minutes for 0.92 pieces instead of 1.84, at 0.440476 a minute.
+    assertTrue(out.contains("29.18       37.08       +7.90\n"), out);
+    assertTrue(out.contains("not once for every 2"), out);
+    assertTrue(out.contains("What the plan costs"), out);
+    String json = Shell.run("price", book, "--plan", plan, "--json").done().out();
+    assertTrue(json.contains("\"basis\": \"planned\""), json);
+    assertTrue(json.contains("\"comparison\": {"), json);
+  }
+
+  @Test
+  void aPlanOfAnotherBookIsRefusedByItsOption() {
+    Path plan = folder.resolve("week.json");
+    Shell.run("plan", "demo", "--schedules", "20", "--out", plan).done();
+    Shell.Result result = Shell.run("price", book, "--plan", plan);
+    assertEquals(2, result.code());
+    assertTrue(result.err().startsWith("--plan"), result.err());
+  }
 }

@@ -3,6 +3,7 @@ package strickle.price;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import strickle.book.Fault;
 import strickle.book.Faulty;
 
@@ -20,6 +21,7 @@ import strickle.book.Faulty;
  * @param full material + labour + wear + overhead
  * @param lines one for each material, labour, one for each form, overhead, in that order
  * @param channels one for each channel of the book, in its order
+ * @param comparison with the cost by the typical run; empty when this is it
  */
 public record PiecePrices(
     String piece,
@@ -30,7 +32,8 @@ public record PiecePrices(
     BigDecimal overhead,
     BigDecimal full,
     List<CostLine> lines,
-    List<ChannelPrice> channels) {
+    List<ChannelPrice> channels,
+    Optional<CostComparison> comparison) {
 
   /**
    * Refuses a missing part and lines that do not add up.
@@ -47,10 +50,40 @@ public record PiecePrices(
     Objects.requireNonNull(full, "full");
     lines = List.copyOf(lines);
     channels = List.copyOf(channels);
+    Objects.requireNonNull(comparison, "comparison");
     BigDecimal sum = lines.stream().map(CostLine::amount).reduce(BigDecimal.ZERO, BigDecimal::add);
     if (sum.compareTo(full) != 0) {
       throw new Faulty(
           List.of(new Fault(".lines", "a sum of " + sum, "lines that add up to " + full)));
     }
+  }
+
+  /** The cost and prices of a piece by its typical run. */
+  public PiecePrices(
+      String piece,
+      BigDecimal minutes,
+      BigDecimal material,
+      BigDecimal labour,
+      BigDecimal wear,
+      BigDecimal overhead,
+      BigDecimal full,
+      List<CostLine> lines,
+      List<ChannelPrice> channels) {
+    this(piece, minutes, material, labour, wear, overhead, full, lines, channels, Optional.empty());
+  }
+
+  /** The same with a comparison. */
+  PiecePrices with(CostComparison other) {
+    return new PiecePrices(
+        piece,
+        minutes,
+        material,
+        labour,
+        wear,
+        overhead,
+        full,
+        lines,
+        channels,
+        Optional.of(other));
   }
 }

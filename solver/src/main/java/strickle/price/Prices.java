@@ -3,6 +3,7 @@ package strickle.price;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 
@@ -13,14 +14,22 @@ import org.joda.money.CurrencyUnit;
  * @param currency of every amount
  * @param basis where the minutes come from
  * @param pieces in the order of the book
+ * @param plan what all of the plan costs; empty when the prices are by typical runs
  */
-public record Prices(CurrencyUnit currency, PriceBasis basis, List<PiecePrices> pieces) {
+public record Prices(
+    CurrencyUnit currency, PriceBasis basis, List<PiecePrices> pieces, Optional<PlanCost> plan) {
 
   /** Refuses a missing part. */
   public Prices {
     Objects.requireNonNull(currency, "currency");
     Objects.requireNonNull(basis, "basis");
     pieces = List.copyOf(pieces);
+    Objects.requireNonNull(plan, "plan");
+  }
+
+  /** Prices that rest on no plan. */
+  public Prices(CurrencyUnit currency, PriceBasis basis, List<PiecePrices> pieces) {
+    this(currency, basis, pieces, Optional.empty());
   }
 
   /**

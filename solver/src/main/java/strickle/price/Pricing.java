@@ -10,6 +10,7 @@ import strickle.book.Book;
 import strickle.book.Fault;
 import strickle.book.Faulty;
 import strickle.book.Piece;
+import strickle.plan.Plan;
 
 /** Works out what every piece of a book costs and what to ask for it in every channel. */
 public final class Pricing {
@@ -36,6 +37,32 @@ public final class Pricing {
    */
   public static Prices standard(Book book, PriceRequest request) {
     return of(book, request, new StandardMinutes(book));
+  }
+
+  /**
+   * The prices by the lots of a plan, each piece compared with its typical run. Pieces that the
+   * plan makes no good one of are left out.
+   *
+   * @param plan a valid plan of this book; it may be under way
+   * @throws Faulty as {@link #standard} does
+   * @throws IllegalStateException when a mould's mesh has not been measured
+   */
+  public static Prices planned(Book book, PriceRequest request, Plan plan) {
+    Objects.requireNonNull(book, "book");
+    Objects.requireNonNull(request, "request");
+    refuse(book, request);
+    PlannedMinutes minutes = PlannedMinutes.of(book, plan);
+    Prices prices = of(book, request, minutes);
+    List<PiecePrices> compared =
+        prices.pieces().stream().map(priced -> compared(book, minutes, priced)).toList();
+    PlanCost cost = PlanCost.of(book, minutes);
+    return new Prices(prices.currency(), prices.basis(), compared, Optional.of(cost));
+  }
+
+  private static PiecePrices compared(Book book, PlannedMinutes minutes, PiecePrices priced) {
+    Piece piece = book.piece(priced.piece());
+    MinuteSplit planned = minutes.split(piece).orElseThrow();
+    return priced.with(Comparing.of(book, piece, minutes, planned));
   }
 
   /**

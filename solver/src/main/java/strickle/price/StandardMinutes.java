@@ -50,8 +50,8 @@ public record StandardMinutes(Book book) implements MinutesOfPiece {
   public MinuteSplit split(Piece piece, int castings) {
     Mix mix = book.mix(piece.mix());
     List<MinuteItem> items = new ArrayList<>();
-    items.add(item("mixing", MinuteKind.LOT, mix.mixMinutes()));
-    items.add(item("washing up", MinuteKind.LOT, mix.washMinutes()));
+    items.add(mixing(mix));
+    items.add(washing(mix));
     items.addAll(ofRun(piece, castings));
     Mould mould = book.mould(piece.mould());
     BigDecimal started = BigDecimal.valueOf((long) castings * mould.cavities());
@@ -72,6 +72,16 @@ public record StandardMinutes(Book book) implements MinutesOfPiece {
       items.add(item(step.step(), MinuteKind.PIECE, started * step.minutesEach()));
     }
     return items;
+  }
+
+  /** Mixing a lot. */
+  static MinuteItem mixing(Mix mix) {
+    return item("mixing", MinuteKind.LOT, mix.mixMinutes());
+  }
+
+  /** Washing up after a lot. */
+  static MinuteItem washing(Mix mix) {
+    return item("washing up", MinuteKind.LOT, mix.washMinutes());
   }
 
   private static MinuteItem each(String what, long castings, int minutes) {
