@@ -30,17 +30,17 @@ public final class BookFile {
         Findings.within(
             JsonPath.ROOT,
             () -> FileBytes.read(file, Limits.FILE_BYTES, "the path of a studio book"));
-    return parse(json, file.toAbsolutePath().resolveSibling(""));
+    return parse(json, Meshes.in(file.toAbsolutePath().resolveSibling("")));
   }
 
   /**
    * Makes a book of the bytes of a file.
    *
    * @param json at most 8 MB of UTF-8
-   * @param folderForMeshes where the files that moulds name as their mesh lie
+   * @param meshes where the files that moulds name as their mesh lie
    * @throws strickle.book.Faulty when anything is wrong with it
    */
-  public static Book parse(byte[] json, Path folderForMeshes) {
+  public static Book parse(byte[] json, Meshes meshes) {
     String text =
         Findings.within(
             JsonPath.ROOT,
@@ -48,20 +48,29 @@ public final class BookFile {
               FileBytes.checkSize(json.length, Limits.FILE_BYTES);
               return Utf8.text(json);
             });
-    return parse(text, folderForMeshes);
+    return parse(text, meshes);
   }
 
   /**
    * Makes a book of a text.
    *
    * @param json the text of a file
-   * @param folderForMeshes where the files that moulds name as their mesh lie
+   * @param meshes where the files that moulds name as their mesh lie
    * @throws strickle.book.Faulty when anything is wrong with it
    */
-  public static Book parse(String json, Path folderForMeshes) {
+  public static Book parse(String json, Meshes meshes) {
     Findings findings = new Findings();
-    RecordReader<Book> reader = new Readers(folderForMeshes).record(Book.class);
     Optional<ObjectNode> body = findings.attempt(JsonPath.ROOT, () -> FORMAT.body(json, findings));
+    return of(body, meshes, findings);
+  }
+
+  /** Makes a book of its tree; faults come as they do of a text. */
+  static Book of(ObjectNode body, Meshes meshes) {
+    return of(Optional.of(body), meshes, new Findings());
+  }
+
+  private static Book of(Optional<ObjectNode> body, Meshes meshes, Findings findings) {
+    RecordReader<Book> reader = new Readers(meshes).record(Book.class);
     Optional<Book> book =
         body.flatMap(node -> findings.attempt(JsonPath.ROOT, () -> reader.read(node)));
     if (body.isPresent() && book.isEmpty()) {

@@ -1,9 +1,5 @@
 package strickle.json;
 
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.LinkOption;
-import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -23,20 +19,19 @@ import tools.jackson.databind.JsonNode;
 final class MeshReader implements ValueReader<MeshFile> {
 
   private static final String FILE = ".file";
-  private static final String NAME = "the name of an STL file in the book's folder";
 
-  private final Path folder;
+  private final Meshes files;
   private final ValueReader<MeshField> object;
   private final Map<MeshFile, Supplier<MeshFile>> measured = new HashMap<>();
 
   /**
    * A reader of meshes.
    *
-   * @param folder where the book lies
+   * @param files where the files lie
    * @param object reads the form with a unit
    */
-  MeshReader(Path folder, ValueReader<MeshField> object) {
-    this.folder = folder;
+  MeshReader(Meshes files, ValueReader<MeshField> object) {
+    this.files = files;
     this.object = object;
   }
 
@@ -66,34 +61,13 @@ final class MeshReader implements ValueReader<MeshFile> {
   // Kept also when it is a refusal: many moulds may name the same large file.
   private Supplier<MeshFile> outcome(MeshFile mesh) {
     try {
-      MeshFile done = mesh.measured(StlMesh.read(bytes(mesh.file())).volumeMl(mesh.unit()));
+      MeshFile done = mesh.measured(StlMesh.read(files.bytes(mesh.file())).volumeMl(mesh.unit()));
       return () -> done;
     } catch (Faulty refusal) {
       return () -> {
         throw refusal;
       };
     }
-  }
-
-  private byte[] bytes(String name) {
-    Path file = beside(name);
-    // A link could lead out of the folder.
-    if (!Files.isRegularFile(file, LinkOption.NOFOLLOW_LINKS)) {
-      throw missing(name);
-    }
-    return FileBytes.read(file, StlMesh.MOST_BYTES, NAME);
-  }
-
-  private Path beside(String name) {
-    try {
-      return folder.resolve(name);
-    } catch (InvalidPathException notOfThisSystem) {
-      throw missing(name);
-    }
-  }
-
-  private static Faulty missing(String name) {
-    return Findings.refusal(Shown.text(name) + ", which is not a file beside the book", NAME);
   }
 
   // Whatever is wrong with the file, the book's own place for it is its name.

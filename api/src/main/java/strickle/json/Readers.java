@@ -4,7 +4,6 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.math.BigDecimal;
-import java.nio.file.Path;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -37,9 +36,9 @@ final class Readers {
   /**
    * Readers of everything.
    *
-   * @param meshes the folder in which mesh files lie
+   * @param meshes where mesh files lie
    */
-  Readers(Path meshes) {
+  Readers(Meshes meshes) {
     this();
     readers.put(MeshFile.class, new MeshReader(meshes, record(MeshField.class)));
   }

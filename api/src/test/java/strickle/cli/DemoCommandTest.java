@@ -13,6 +13,7 @@ import strickle.demo.Demo;
 import strickle.demo.Generator;
 import strickle.demo.Size;
 import strickle.json.BookFile;
+import strickle.json.Meshes;
 
 class DemoCommandTest {
 
@@ -21,7 +22,7 @@ class DemoCommandTest {
   @Test
   void theBookOnStandardOutputIsTheGeneratedOne() {
     String out = Shell.run("demo", "--castings", "12", "--seed", "4").done().out();
-    assertEquals(Generator.book(12, 4), BookFile.parse(out, folder));
+    assertEquals(Generator.book(12, 4), BookFile.parse(out, Meshes.in(folder)));
   }
 
   @Test
@@ -38,7 +39,7 @@ class DemoCommandTest {
   @Test
   void withoutASizeItIsTheBookOfTheDemoStudio() {
     String out = Shell.run("demo").done().out();
-    assertEquals(Demo.book(Size.MEDIUM), BookFile.parse(out, folder));
+    assertEquals(Demo.book(Size.MEDIUM), BookFile.parse(out, Meshes.in(folder)));
   }
 
   @Test

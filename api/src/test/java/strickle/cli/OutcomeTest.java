@@ -18,6 +18,7 @@ import strickle.book.Book;
 import strickle.book.Fault;
 import strickle.book.Faulty;
 import strickle.json.BookFile;
+import strickle.json.Meshes;
 import strickle.json.PlanFile;
 import strickle.plan.Effort;
 import strickle.plan.Plan;
@@ -71,7 +72,7 @@ class OutcomeTest {
 
   @Test
   void aPlanThatBreaksARuleIsNeverLetThrough() {
-    Book book = BookFile.parse(Shell.example(), Path.of("none"));
+    Book book = BookFile.parse(Shell.example(), Meshes.in(Path.of("none")));
     var from = book.studio().timeZone();
     var start = java.time.LocalDate.parse("2027-04-05").atStartOfDay(from).toOffsetDateTime();
     PlanRequest request = new PlanRequest(start, Effort.ofSchedules(1), 0);

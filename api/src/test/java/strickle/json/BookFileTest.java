@@ -270,7 +270,8 @@ class BookFileTest {
     String marked = "\uFEFF" + ExampleBook.json();
     assertEquals(EXAMPLE, ExampleBook.parse(marked));
     assertEquals(
-        EXAMPLE, BookFile.parse(marked.getBytes(StandardCharsets.UTF_8), ExampleBook.NOWHERE));
+        EXAMPLE,
+        BookFile.parse(marked.getBytes(StandardCharsets.UTF_8), Meshes.in(ExampleBook.NOWHERE)));
   }
 
   @Test

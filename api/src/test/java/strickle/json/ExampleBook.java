@@ -42,7 +42,7 @@ final class ExampleBook {
 
   /** The book that a text holds. */
   static Book parse(String json) {
-    return BookFile.parse(json, NOWHERE);
+    return BookFile.parse(json, Meshes.in(NOWHERE));
   }
 
   /** All faults of a text, which must have some. */

@@ -72,7 +72,9 @@ class FilesTest {
     assertEquals(expected, ExampleBook.faults(large));
     assertEquals(
         expected,
-        assertThrows(Faulty.class, () -> BookFile.parse(new byte[Limits.FILE_BYTES + 1], folder))
+        assertThrows(
+                Faulty.class,
+                () -> BookFile.parse(new byte[Limits.FILE_BYTES + 1], Meshes.in(folder)))
             .faults());
   }
 

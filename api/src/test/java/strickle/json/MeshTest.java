@@ -71,7 +71,7 @@ class MeshTest {
   void booksWithMeshesWrittenAndReadAgainAreEqual() {
     for (String mesh : List.of("\"bowl.stl\"", "{\"file\": \"bowl.stl\", \"unit\": \"inch\"}")) {
       Book book = book(mesh);
-      assertEquals(book, BookFile.parse(BookFile.write(book), folder));
+      assertEquals(book, BookFile.parse(BookFile.write(book), Meshes.in(folder)));
     }
   }
 
@@ -120,7 +120,7 @@ class MeshTest {
             "\\ud800.stl")) {
       String json = json('"' + name + '"');
       List<Fault> faults =
-          assertThrows(Faulty.class, () -> BookFile.parse(json, inside), name).faults();
+          assertThrows(Faulty.class, () -> BookFile.parse(json, Meshes.in(inside)), name).faults();
       assertEquals(List.of("$.moulds[0].mesh"), faults.stream().map(Fault::path).toList(), name);
     }
   }
@@ -134,7 +134,7 @@ class MeshTest {
       assumeTrue(false, "this system has no links");
     }
     String json = json("\"bowl.stl\"");
-    assertThrows(Faulty.class, () -> BookFile.parse(json, inside));
+    assertThrows(Faulty.class, () -> BookFile.parse(json, Meshes.in(inside)));
   }
 
   @Test
@@ -157,12 +157,13 @@ class MeshTest {
   }
 
   private Book book(String mesh) {
-    return BookFile.parse(json(mesh), folder);
+    return BookFile.parse(json(mesh), Meshes.in(folder));
   }
 
   private String fault(String mesh) {
     String json = json(mesh);
-    List<Fault> faults = assertThrows(Faulty.class, () -> BookFile.parse(json, folder)).faults();
+    List<Fault> faults =
+        assertThrows(Faulty.class, () -> BookFile.parse(json, Meshes.in(folder))).faults();
     assertEquals(1, faults.size(), faults.toString());
     return faults.get(0).toString();
   }

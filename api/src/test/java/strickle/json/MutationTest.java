@@ -47,7 +47,7 @@ class MutationTest {
 
   private static boolean isBook(byte[] json) {
     try {
-      Book book = BookFile.parse(json, ExampleBook.NOWHERE);
+      Book book = BookFile.parse(json, Meshes.in(ExampleBook.NOWHERE));
       assertEquals(book, ExampleBook.parse(BookFile.write(book)));
       return true;
     } catch (Faulty faulty) {

@@ -187,7 +187,8 @@ class SyntaxTest {
   }
 
   private static String bytes(byte[] json) {
-    return Assertions.assertThrows(Faulty.class, () -> BookFile.parse(json, ExampleBook.NOWHERE))
+    return Assertions.assertThrows(
+            Faulty.class, () -> BookFile.parse(json, Meshes.in(ExampleBook.NOWHERE)))
         .getMessage();
   }
 }
