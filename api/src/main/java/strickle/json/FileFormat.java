@@ -12,11 +12,17 @@ import tools.jackson.databind.node.ObjectNode;
  *
  * @param name the format with its version, such as {@code strickle-book/1}
  * @param what what such a file is, with its article
+ * @param mostBytes how large it may be
  */
-record FileFormat(String name, String what) {
+record FileFormat(String name, String what, int mostBytes) {
 
   private static final String FIELD = "format";
   private static final char VERSION = '/';
+
+  /** A kind of file of the usual size. */
+  FileFormat(String name, String what) {
+    this(name, what, Limits.FILE_BYTES);
+  }
 
   /**
    * The object in a text, without its format.
@@ -26,7 +32,7 @@ record FileFormat(String name, String what) {
    * @throws Faulty when there is no such object
    */
   ObjectNode body(String text, Findings findings) {
-    FileBytes.checkSize(text.length(), Limits.FILE_BYTES);
+    FileBytes.checkSize(text.length(), mostBytes);
     if (Utf8.withoutMark(text).isBlank()) {
       throw Findings.refusal("an empty file", right());
     }

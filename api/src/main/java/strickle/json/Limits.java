@@ -10,6 +10,9 @@ final class Limits {
   /** Bytes of a book, a plan or a message. */
   static final int FILE_BYTES = 8 * MEGABYTE;
 
+  /** Bytes of a whole studio with its meshes. */
+  static final int STUDIO_BYTES = 64 * MEGABYTE;
+
   /** Levels of { and [ inside each other; a book has nine. */
   static final int DEPTH = 40;
 

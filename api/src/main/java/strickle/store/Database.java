@@ -1,0 +1,119 @@
+package strickle.store;
+
+import com.zaxxer.hikari.HikariConfig;
+import com.zaxxer.hikari.HikariDataSource;
+import java.nio.file.Path;
+import java.util.concurrent.locks.Lock;
+import java.util.concurrent.locks.ReentrantLock;
+import java.util.function.Function;
+import javax.sql.DataSource;
+import org.flywaydb.core.Flyway;
+import org.jdbi.v3.core.Handle;
+import org.jdbi.v3.core.Jdbi;
+
+/**
+ * The database, open and brought to the newest tables: one SQLite file in a folder, or a PostgreSQL
+ * server. Everything that goes wrong in it comes out as {@link StoreTrouble}.
+ */
+public final class Database implements AutoCloseable {
+
+  private static final String MIGRATIONS = "classpath:strickle/store/migration";
+
+  private final HikariDataSource source;
+  private final Jdbi jdbi;
+  private final Runnable release;
+
+  /** SQLite lets one write at a time; who waits here is served in turn and never times out. */
+  private final Lock writing = new ReentrantLock(true);
+
+  private final boolean oneWriter;
+
+  private Database(HikariConfig config, boolean oneWriter, Runnable release) {
+    this.source = Troubles.told(() -> new HikariDataSource(config));
+    this.jdbi = Jdbi.create(source);
+    this.oneWriter = oneWriter;
+    this.release = release;
+  }
+
+  /**
+   * Opens the file {@value SqliteFile#NAME} in a folder; makes both when they are not there.
+   *
+   * @throws StoreTrouble when that cannot be done, or another program serves the same folder
+   */
+  public static Database inFolder(Path folder) {
+    FolderLock lock = FolderLock.of(folder);
+    try {
+      return migrated(new Database(SqliteFile.config(folder), true, lock::close));
+    } catch (RuntimeException failed) {
+      lock.close();
+      throw failed;
+    }
+  }
+
+  /** Opens the file of a folder that this process serves already, with connections of its own. */
+  static Database besideAnother(Path folder) {
+    return migrated(new Database(SqliteFile.config(folder), true, () -> {}));
+  }
+
+  /**
+   * Opens a PostgreSQL database.
+   *
+   * @param url its JDBC address, beginning with {@code jdbc:postgresql:}
+   * @throws StoreTrouble when it cannot be reached or brought up to date
+   */
+  public static Database postgresql(String url) {
+    HikariConfig config = new HikariConfig();
+    config.setJdbcUrl(url);
+    config.setMaximumPoolSize(10);
+    config.setConnectionTimeout(10_000);
+    return migrated(new Database(config, false, () -> {}));
+  }
+
+  private static Database migrated(Database database) {
+    try {
+      Troubles.told(
+          () ->
+              Flyway.configure()
+                  .dataSource(database.source)
+                  .locations(MIGRATIONS)
+                  .load()
+                  .migrate());
+      return database;
+    } catch (RuntimeException failed) {
+      database.close();
+      throw failed;
+    }
+  }
+
+  /** For libraries that keep tables of their own in the same database. */
+  public DataSource source() {
+    return source;
+  }
+
+  /** Runs statements that only read; each of them sees what was committed before it. */
+  <T> T read(Function<Handle, T> work) {
+    return Troubles.told(() -> jdbi.withHandle(work::apply));
+  }
+
+  /**
+   * Runs statements in one transaction: all of it happens or, when something is thrown, nothing.
+   */
+  <T> T write(Function<Handle, T> work) {
+    if (!oneWriter) {
+      return Troubles.told(() -> jdbi.inTransaction(work::apply));
+    }
+    writing.lock();
+    try {
+      return Troubles.told(() -> jdbi.inTransaction(work::apply));
+    } finally {
+      writing.unlock();
+    }
+  }
+
+  /** Closes every connection. */
+  @Override
+  public void close() {
+    source.close();
+    release.run();
+  }
+}

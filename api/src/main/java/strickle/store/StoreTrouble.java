@@ -1,0 +1,53 @@
+package strickle.store;
+
+/** Thrown when the database cannot do its work, with a sentence that says what to do about it. */
+public final class StoreTrouble extends RuntimeException {
+
+  private static final long serialVersionUID = 1L;
+
+  private final Kind kind;
+
+  /** What kind of trouble it is. */
+  public enum Kind {
+    /** The disk is full. */
+    FULL("The disk is full: nothing was changed. Make room, then try again."),
+    /** The file or the folder may not be written. */
+    READ_ONLY(
+        "The studio's file or its folder may only be read: nothing was changed. Give the right to"
+            + " write, then try again."),
+    /** Somebody else holds it. */
+    LOCKED(
+        "The studio's file is held by another program: nothing was changed. Close the other"
+            + " program, then try again."),
+    /** The file is damaged. */
+    CORRUPT(
+        "The studio's file is damaged or is no studio's file. It was left as it is; put back the"
+            + " newest copy from the folder snapshots beside it."),
+    /** The server does not answer. */
+    UNREACHABLE("The database cannot be reached: nothing was changed. Try again in a moment."),
+    /** The disk or the server reports a fault of its own. */
+    DEVICE("The disk could not read or write the studio's file: nothing was changed.");
+
+    private final String sentence;
+
+    Kind(String sentence) {
+      this.sentence = sentence;
+    }
+
+    /** The trouble in a sentence or two, and what to do. */
+    public String sentence() {
+      return sentence;
+    }
+  }
+
+  /** Trouble of a kind, with what the database said of it. */
+  public StoreTrouble(Kind kind, String detail, Throwable cause) {
+    super(kind.sentence() + " (" + detail + ")", cause);
+    this.kind = kind;
+  }
+
+  /** The kind of trouble. */
+  public Kind kind() {
+    return kind;
+  }
+}

@@ -1,0 +1,65 @@
+package strickle.store;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.jdbi.v3.core.Handle;
+
+/** The statements on the table of studios. */
+final class StudioTable {
+
+  private StudioTable() {}
+
+  static void create(Handle handle, StudioName studio, Optional<String> hash, Instant at) {
+    handle
+        .createUpdate(
+            "insert into studio (id, name, password_hash, revision, created_at)"
+                + " values (:id, :name, :hash, 1, :at)")
+        .bind("id", studio.id())
+        .bind("name", studio.name())
+        .bind("hash", hash.orElse(null))
+        .bind("at", at.toString())
+        .execute();
+  }
+
+  static List<StudioName> all(Handle handle) {
+    return handle
+        .createQuery("select id, name from studio order by name")
+        .map((row, context) -> new StudioName(row.getString("id"), row.getString("name")))
+        .list();
+  }
+
+  static Optional<String> passwordHash(Handle handle, String id) {
+    return handle
+        .createQuery(
+            "select password_hash from studio where id = :id and password_hash is not null")
+        .bind("id", id)
+        .mapTo(String.class)
+        .findOne();
+  }
+
+  static void setPasswordHash(Handle handle, String id, Optional<String> hash) {
+    handle
+        .createUpdate("update studio set password_hash = :hash where id = :id")
+        .bind("id", id)
+        .bind("hash", hash.orElse(null))
+        .execute();
+  }
+
+  static long revision(Handle handle, String id) {
+    return handle
+        .createQuery("select revision from studio where id = :id")
+        .bind("id", id)
+        .mapTo(Long.class)
+        .one();
+  }
+
+  /** Counts the revision up, which also keeps other writers away until the transaction ends. */
+  static long nextRevision(Handle handle, String id) {
+    return handle
+        .createQuery("update studio set revision = revision + 1 where id = :id returning revision")
+        .bind("id", id)
+        .mapTo(Long.class)
+        .one();
+  }
+}

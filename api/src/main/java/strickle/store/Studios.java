@@ -1,0 +1,88 @@
+package strickle.store;
+
+import java.time.Clock;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
+import strickle.json.BookPart;
+
+/** The studios of a database: one in a file, one or more on a server. */
+public final class Studios {
+
+  private final Database database;
+  private final Clock clock;
+  private final Map<String, StudioStore> open = new ConcurrentHashMap<>();
+
+  /**
+   * The studios of a database.
+   *
+   * @param clock says when changes happen
+   */
+  public Studios(Database database, Clock clock) {
+    this.database = database;
+    this.clock = clock;
+  }
+
+  /** All of them by name. */
+  public List<StudioName> all() {
+    return database.read(StudioTable::all);
+  }
+
+  /**
+   * Makes a studio.
+   *
+   * @param name by which it is opened; none may have it already
+   * @param passwordHash of the password that opens it; nothing for none
+   * @param parts what it holds at first; they must make a valid book
+   * @throws strickle.book.Faulty when they do not
+   * @throws IllegalArgumentException when there is a studio of this name
+   */
+  public StudioStore create(String name, Optional<String> passwordHash, List<BookPart> parts) {
+    StudioName studio = new StudioName(UUID.randomUUID().toString(), name);
+    Entries entries = Entries.ofParts(parts);
+    StudioStore.check(entries);
+    database.write(
+        handle -> {
+          if (StudioTable.all(handle).stream().anyMatch(other -> other.name().equals(name))) {
+            throw new IllegalArgumentException("There is a studio named " + name + " already.");
+          }
+          StudioTable.create(handle, studio, passwordHash, clock.instant());
+          EntryTable.apply(handle, studio.id(), Entries.NONE.differences(entries));
+          return studio;
+        });
+    return of(studio);
+  }
+
+  /** A studio by its name; nothing when there is none. */
+  public Optional<StudioStore> named(String name) {
+    return all().stream().filter(studio -> studio.name().equals(name)).findFirst().map(this::of);
+  }
+
+  /** A studio by its id; nothing when there is none. */
+  public Optional<StudioStore> withId(String id) {
+    StudioStore known = open.get(id);
+    return known != null
+        ? Optional.of(known)
+        : all().stream().filter(studio -> studio.id().equals(id)).findFirst().map(this::of);
+  }
+
+  /** The hash of the password that opens a studio; nothing when none is needed. */
+  public Optional<String> passwordHash(String id) {
+    return database.read(handle -> StudioTable.passwordHash(handle, id));
+  }
+
+  /** Sets the password that opens a studio; nothing for none. */
+  public void setPasswordHash(String id, Optional<String> hash) {
+    database.write(
+        handle -> {
+          StudioTable.setPasswordHash(handle, id, hash);
+          return id;
+        });
+  }
+
+  private StudioStore of(StudioName studio) {
+    return open.computeIfAbsent(studio.id(), id -> new StudioStore(database, studio, clock));
+  }
+}
