@@ -16,7 +16,7 @@ public final class Entries {
 
   private static final Comparator<Entry> IN_ORDER =
       Comparator.comparing(Entry::collection)
-          .thenComparing(Entry::position)
+          .thenComparingLong(Entry::position)
           .thenComparing(Entry::id);
 
   private record Name(String collection, String id) {}
