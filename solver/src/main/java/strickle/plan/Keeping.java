@@ -28,8 +28,9 @@ final class Keeping {
   private final List<Clock> clocks;
   private final Owed owed;
   private final RestPins pins;
-  private final Tasks tasks;
+  private final Tasks planned;
   private final Map<String, String> reasons = new LinkedHashMap<>();
+  private Tasks tasks;
 
   /**
    * @param hours everybody's calendar from now on, in the order of the book
@@ -42,7 +43,8 @@ final class Keeping {
     this.clocks = clocks;
     this.owed = owed;
     this.pins = pins;
-    this.tasks = new Tasks(standing.present());
+    this.planned = new Tasks(standing.present());
+    this.tasks = planned;
   }
 
   /** Why tasks that were wanted to stay could not, by task; of the last reading. */
@@ -50,9 +52,15 @@ final class Keeping {
     return reasons;
   }
 
-  /** The lots of which something stays, those under way first, then by what comes next in each. */
-  List<KeptLot> kept(Predicate<Task> wanted) {
+  /**
+   * The lots of which something stays, those under way first, then by what comes next in each.
+   *
+   * @param wanted which tasks, as planned, are to stay
+   * @param pushed where they have been pushed to; empty: where they are planned
+   */
+  List<KeptLot> kept(Predicate<Task> wanted, Optional<Pushing> pushed) {
     reasons.clear();
+    tasks = pushed.map(Pushing::tasks).orElse(planned);
     List<Lot> byPour = new ArrayList<>(standing.present().lots());
     byPour.sort(
         Comparator.comparing((Lot lot) -> !pins.present().contains(lot.id()))
@@ -110,7 +118,7 @@ final class Keeping {
 
   private Optional<Task> pour(Lot lot, Predicate<Task> wanted, Map<String, Integer> left) {
     Task pour = tasks.get(Tasks.pour(lot.id())).orElseThrow();
-    if (!pins.present().contains(lot.id()) && !wanted.test(pour)) {
+    if (!pins.present().contains(lot.id()) && !isWanted(pour, wanted)) {
       return Optional.empty();
     }
     boolean can = canStay(pour, TaskMinutes.pour(standing.book(), lot)) && isWhole(lot, pour);
@@ -135,13 +143,13 @@ final class Keeping {
       boolean needed = !lost || done.isPresent() || rest.isEmpty();
       Optional<Task> next = goesOn && needed ? done.or(() -> tasks.get(id)) : Optional.empty();
       if (next.isPresent() && done.isEmpty()) {
-        boolean asked = wanted.test(next.get());
+        boolean asked = isWanted(next.get(), wanted);
         boolean stays = asked && follows(lot, run, rest.size() + 1, before, next.get());
         next = stays ? next : Optional.empty();
       } else if (!goesOn && needed) {
         tasks
             .get(id)
-            .filter(wanted)
+            .filter(task -> isWanted(task, wanted))
             .ifPresent(late -> must(false, late, "the task before it has moved"));
       }
       goesOn &= next.isPresent();
@@ -151,6 +159,10 @@ final class Keeping {
       }
     }
     return rest;
+  }
+
+  private boolean isWanted(Task task, Predicate<Task> wanted) {
+    return wanted.test(planned.get(Tasks.idOf(task)).orElseThrow());
   }
 
   private boolean must(boolean holds, Task task, String reason) {

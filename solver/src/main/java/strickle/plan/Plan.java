@@ -78,4 +78,19 @@ public record Plan(
         totals,
         Optional.empty());
   }
+
+  /** The same plan with its lots in another order, or others. */
+  public Plan withLots(List<Lot> others) {
+    return with(others, orders);
+  }
+
+  /** The same plan with other outcomes of its orders. */
+  public Plan withOrders(List<OrderOutcome> others) {
+    return with(lots, others);
+  }
+
+  private Plan with(List<Lot> otherLots, List<OrderOutcome> others) {
+    return new Plan(
+        book, from, seed, coverPercent, otherLots, tasks, waits, ready, others, totals, history);
+  }
 }

@@ -1,6 +1,8 @@
 package strickle.plan;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,13 +28,16 @@ import strickle.plan.replan.Thawed;
  */
 public final class Replanning {
 
-  /** How the effort is spent: on everything kept, on pours kept, on what is free, and on few. */
-  private static final double ALL = 0.05;
+  /** How the effort is spent: on all as it is or pushed, on pours, on what is free, on few. */
+  private static final double ALL = 0.02;
 
-  private static final double POURS = 0.15;
-  private static final double FREE = 0.4;
-  private static final double FEW = 0.15;
-  private static final double BACK = 0.2;
+  private static final double POURS = 0.1;
+  private static final double FREE = 0.2;
+  private static final double FEW = 0.05;
+  private static final double BACK = 0.1;
+
+  /** A task that was about to begin and moves counts as much as so many others that move. */
+  private static final long FROZEN_COUNTS = 10;
 
   /** So many lots at a time are tried to be moved back. */
   private static final int MOST_TURNS = 60;
@@ -41,6 +46,7 @@ public final class Replanning {
   private final Standing standing;
   private final RestSearch search;
   private final Set<String> all = new TreeSet<>();
+  private final Set<String> frozen = new TreeSet<>();
 
   private Replanning(Book book, Plan present, ReplanRequest request) {
     this.request = request;
@@ -56,6 +62,10 @@ public final class Replanning {
     }
     this.search = new RestSearch(standing, owed, pins, request);
     present.lots().forEach(lot -> all.add(lot.id()));
+    present.tasks().stream()
+        .filter(task -> standing.history(Tasks.idOf(task)).isEmpty())
+        .filter(task -> task.start().isBefore(request.frozenUntil()))
+        .forEach(task -> frozen.add(task.id()));
   }
 
   /**
@@ -87,25 +97,48 @@ public final class Replanning {
    * @throws Faulty when a pin cannot be kept, or there are no hours for all of it
    */
   public Replanned run() {
-    RestPlan best = search.of(standing(this::isAny), false, ALL);
-    if (!best.isAsItWas()) {
-      best = best.orBetter(search.of(standing(this::isAny), true, ALL));
-      best = best.isLate() ? lessLate(best) : best;
+    RestPlan asItIs = search.of(Reading.of(this::isAny), ALL);
+    if (asItIs.isAsItWas()) {
+      return replanned(asItIs, asItIs);
     }
-    return replanned(best);
+    List<RestPlan> all = new ArrayList<>(List.of(asItIs));
+    all.add(search.of(Reading.of(this::isAny).noEarlier(), ALL));
+    for (boolean anybody : List.of(false, true)) {
+      Reading pushed = Reading.of(this::isAny).pushedBy(search.pushing(anybody));
+      all.add(search.of(pushed, ALL));
+      all.add(search.of(pushed.noEarlier(), ALL));
+    }
+    RestPlan free = lessLate(Collections.min(all), task -> false);
+    boolean nothingHeld =
+        standing.present().tasks().stream()
+            .noneMatch(task -> isFrozen(task) && !task.start().isBefore(request.now()));
+    if (nothingHeld) {
+      return replanned(free, free);
+    }
+    Comparator<RestPlan> better = RestPlan.minding(frozen, FROZEN_COUNTS);
+    RestPlan held = lessLate(Collections.min(all, better), this::isFrozen);
+    List<RestPlan> found = new ArrayList<>(all);
+    found.addAll(List.of(free, held));
+    return replanned(Collections.min(found, better), held);
   }
 
   /** Lets more move while that makes things less late, and then as much back as can be. */
-  private RestPlan lessLate(RestPlan kept) {
-    RestPlan free = search.of(standing(this::isFrozen), false, FREE);
-    free = free.orBetter(search.of(standing(this::isPour), false, POURS));
+  private RestPlan lessLate(RestPlan kept, Predicate<Task> held) {
+    if (!kept.isLate()) {
+      return kept;
+    }
+    RestPlan free = search.of(Reading.of(held), FREE);
+    free = free.orBetter(search.of(Reading.of(held.or(this::isPour)), POURS));
     if (!free.isLessLateThan(kept)) {
       return kept.orBetter(free);
     }
     Set<String> stay = new TreeSet<>(all);
     stay.removeAll(lotsOf(free.ordersLessLateThan(kept)));
-    RestPlan few = search.from(free, task -> stay.contains(task.lot()) || isFrozen(task), FEW);
-    return few.compareTo(free) <= 0 ? movedBack(few, stay) : movedBack(free, new TreeSet<>());
+    Predicate<Task> wanted = held.or(task -> stay.contains(task.lot()));
+    RestPlan few = search.of(Reading.of(wanted).from(free), FEW);
+    return few.compareTo(free) <= 0
+        ? movedBack(few, stay, held)
+        : movedBack(free, new TreeSet<>(), held);
   }
 
   /** Lots of the present plan with a piece that one of these orders asks for. */
@@ -122,10 +155,6 @@ public final class Replanning {
     return lots;
   }
 
-  private Predicate<Task> standing(Predicate<Task> wanted) {
-    return wanted.or(this::isFrozen);
-  }
-
   private boolean isAny(Task task) {
     return true;
   }
@@ -135,11 +164,11 @@ public final class Replanning {
   }
 
   private boolean isFrozen(Task task) {
-    return task.start().isBefore(request.frozenUntil());
+    return frozen.contains(task.id());
   }
 
   /** Lets lots stay after all, as many as can without the plan getting later. */
-  private RestPlan movedBack(RestPlan free, Set<String> stay) {
+  private RestPlan movedBack(RestPlan free, Set<String> stay, Predicate<Task> held) {
     RestPlan best = free;
     List<String> lots = all.stream().filter(lot -> !stay.contains(lot)).toList();
     int turns = Math.min(MOST_TURNS, lots.size());
@@ -148,8 +177,8 @@ public final class Replanning {
       int to = lots.size() * (turn + 1) / turns;
       Set<String> tried = new TreeSet<>(stay);
       tried.addAll(lots.subList(from, to));
-      Predicate<Task> wanted = task -> tried.contains(task.lot()) || isFrozen(task);
-      RestPlan next = search.from(best, wanted, BACK / turns);
+      Predicate<Task> wanted = held.or(task -> tried.contains(task.lot()));
+      RestPlan next = search.of(Reading.of(wanted).from(best), BACK / turns);
       if (next.compareTo(best) <= 0) {
         best = next;
         stay.addAll(tried);
@@ -158,22 +187,35 @@ public final class Replanning {
     return best;
   }
 
-  private Replanned replanned(RestPlan best) {
+  /**
+   * @param held the best plan in which what is frozen stays if it can
+   */
+  private Replanned replanned(RestPlan best, RestPlan held) {
     List<Move> moves = Comparison.moves(standing.present(), best.plan());
     Map<String, Move> byTask = new HashMap<>();
     moves.forEach(move -> byTask.put(move.task(), move));
     List<Thawed> thawed = new ArrayList<>();
     Map<String, String> reasons = new LinkedHashMap<>(best.reasons());
+    held.reasons().forEach(reasons::putIfAbsent);
     for (Task task : standing.present().tasks()) {
       Optional<Move> move = Optional.ofNullable(byTask.get(task.id()));
       boolean moved = move.map(one -> one.change().isMove()).orElse(false);
       if (moved && isFrozen(task)) {
-        String reason = reasons.getOrDefault(Tasks.idOf(task), "the task before it has moved");
+        String reason = reasons.getOrDefault(Tasks.idOf(task), inTheWay(best, held));
         thawed.add(new Thawed(task.id(), reason));
       }
     }
     return new Replanned(
         best.plan(), moves, Comparison.orders(standing.present(), best.plan()), thawed);
+  }
+
+  private static String inTheWay(RestPlan best, RestPlan held) {
+    return best.isLessLateThan(held)
+        ? "left there, orders would be late by more: "
+            + held.late().toPlainString()
+            + " weighted hours, not "
+            + best.late().toPlainString()
+        : "left there, more would have to move";
   }
 
   /** Forms of which nothing that is needed is left. */

@@ -1,6 +1,7 @@
 package strickle.plan;
 
 import java.math.BigDecimal;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -23,9 +24,11 @@ import strickle.shop.Schedule;
 record RestPlan(Plan plan, Map<String, String> reasons, Schedule schedule, List<Move> moves)
     implements Comparable<RestPlan> {
 
+  private static final Comparator<RestPlan> LATER =
+      Comparator.comparingLong(RestPlan::exceededMinutes).thenComparing(RestPlan::late);
+
   private static final Comparator<RestPlan> BETTER =
-      Comparator.comparingLong(RestPlan::exceededMinutes)
-          .thenComparing(RestPlan::late)
+      LATER
           .thenComparingLong(RestPlan::moved)
           .thenComparingLong(one -> Comparison.movedMinutes(one.moves))
           .thenComparingLong(one -> one.plan.totals().attendedMinutes())
@@ -37,12 +40,20 @@ record RestPlan(Plan plan, Map<String, String> reasons, Schedule schedule, List<
         .sum();
   }
 
-  private BigDecimal late() {
+  /** Started late hours, each as much as its order weighs. */
+  BigDecimal late() {
     return plan.totals().weightedLateHours();
   }
 
   private long moved() {
     return moves.stream().filter(move -> move.change().isMove()).count();
+  }
+
+  /** How many of these tasks have moved. */
+  long moved(Collection<String> tasks) {
+    return moves.stream()
+        .filter(move -> move.change().isMove() && tasks.contains(move.task()))
+        .count();
   }
 
   /** Whether no task still to come has moved, is new or gone. */
@@ -57,8 +68,14 @@ record RestPlan(Plan plan, Map<String, String> reasons, Schedule schedule, List<
 
   /** Whether what exceeds a most-wait, or else what is late, is less. */
   boolean isLessLateThan(RestPlan other) {
-    int exceeded = Long.compare(exceededMinutes(), other.exceededMinutes());
-    return exceeded < 0 || (exceeded == 0 && late().compareTo(other.late()) < 0);
+    return LATER.compare(this, other) < 0;
+  }
+
+  /** Better first, where a task of some that moves counts as much as so many others. */
+  static Comparator<RestPlan> minding(Collection<String> tasks, long each) {
+    return LATER
+        .thenComparingLong(one -> one.moved() + (each - 1) * one.moved(tasks))
+        .thenComparing(BETTER);
   }
 
   /** The orders that are less late than in another plan. */

@@ -8,7 +8,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
 import strickle.book.Fault;
@@ -57,27 +56,24 @@ final class RestSearch {
     }
   }
 
+  /** The present plan with what is still to come pushed back as far as it has to be. */
+  Pushing pushing(boolean anybody) {
+    return new Pushing(standing, shop.hours(), shop.oneOfEach().shop().clocks(), pins, anybody);
+  }
+
   /** The best plan found in which those tasks stay that are wanted to and can. */
-  RestPlan of(Predicate<Task> wanted, boolean notBefore, double share) {
-    return of(wanted, notBefore, share, Optional.empty());
-  }
-
-  /** The same, beginning from another plan. */
-  RestPlan from(RestPlan other, Predicate<Task> wanted, double share) {
-    return of(wanted, false, share, Optional.of(other.plan()));
-  }
-
-  private RestPlan of(
-      Predicate<Task> wanted, boolean notBefore, double share, Optional<Plan> begin) {
+  RestPlan of(Reading reading, double share) {
     Set<String> free = new HashSet<>();
     List<String> last = new ArrayList<>();
-    Map<String, String> reasons = new LinkedHashMap<>();
+    Map<String, String> reasons =
+        new LinkedHashMap<>(reading.pushed().map(Pushing::reasons).orElse(Map.of()));
     for (int attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
-      List<KeptLot> kept = kept(wanted, free, last);
+      List<KeptLot> kept = kept(reading, free, last);
       keeping.reasons().forEach(reasons::putIfAbsent);
-      StudioShop studio = shop.with(kept, notBefore);
+      StudioShop studio = shop.with(kept, reading.notBefore());
       try {
-        Schedule schedule = begin(studio, kept, begin.orElse(standing.present()), share).run();
+        Plan from = reading.begin().orElse(standing.present());
+        Schedule schedule = begin(studio, kept, from, share).run();
         Plan plan = RestAssembler.plan(standing, studio, kept, schedule, request.seed());
         return new RestPlan(plan, reasons, schedule, Comparison.moves(standing.present(), plan));
       } catch (NoRoomException none) {
@@ -90,9 +86,9 @@ final class RestSearch {
     throw new Faulty(List.of(Planning.noHours()));
   }
 
-  private List<KeptLot> kept(Predicate<Task> wanted, Set<String> free, List<String> last) {
-    List<KeptLot> kept =
-        new ArrayList<>(keeping.kept(t -> !free.contains(t.lot()) && wanted.test(t)));
+  private List<KeptLot> kept(Reading reading, Set<String> free, List<String> last) {
+    Predicate<Task> wanted = t -> !free.contains(t.lot()) && reading.wanted().test(t);
+    List<KeptLot> kept = new ArrayList<>(keeping.kept(wanted, reading.pushed()));
     must(kept);
     // The order of those under way may matter, and those to come stay behind them.
     kept.sort(
@@ -173,18 +169,7 @@ final class RestSearch {
     lots.sort(
         Comparator.comparingInt(
             lot -> order.contains(lot.id()) ? order.indexOf(lot.id()) : order.size()));
-    return new Plan(
-        present.book(),
-        present.from(),
-        present.seed(),
-        present.coverPercent(),
-        lots,
-        present.tasks(),
-        present.waits(),
-        present.ready(),
-        present.orders(),
-        present.totals(),
-        present.history());
+    return present.withLots(lots);
   }
 
   private Budget budget(double share) {

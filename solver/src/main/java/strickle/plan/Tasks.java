@@ -1,6 +1,7 @@
 package strickle.plan;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +15,11 @@ final class Tasks {
   private final Map<String, Task> byId = new HashMap<>();
 
   Tasks(Plan plan) {
-    plan.tasks().forEach(task -> byId.put(idOf(task), task));
+    this(plan.tasks());
+  }
+
+  Tasks(Collection<Task> tasks) {
+    tasks.forEach(task -> byId.put(idOf(task), task));
   }
 
   /** The id that a task has by what it is of, whatever it is called. */

@@ -45,18 +45,7 @@ public final class Why {
       List<String> because = one.lateMinutes() == 0 ? List.of() : reasons.of(one.order());
       outcomes.add(new OrderOutcome(one.order(), one.ready(), one.lateMinutes(), because));
     }
-    return new Plan(
-        plan.book(),
-        plan.from(),
-        plan.seed(),
-        plan.coverPercent(),
-        plan.lots(),
-        plan.tasks(),
-        plan.waits(),
-        plan.ready(),
-        outcomes,
-        plan.totals(),
-        plan.history());
+    return plan.withOrders(outcomes);
   }
 
   private static Reasons reasons(Book book, Plan plan) {
