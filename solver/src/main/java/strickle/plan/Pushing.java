@@ -37,6 +37,7 @@ final class Pushing {
   private final Standing standing;
   private final List<Clock> clocks;
   private final boolean anybody;
+  private final int until;
   private final Tasks planned;
   private final Set<String> pinned;
   private final Map<String, Lot> lots = new HashMap<>();
@@ -44,17 +45,20 @@ final class Pushing {
   private final Map<String, HoursTaken> stints = new LinkedHashMap<>();
   private final Map<String, Bound> units = new HashMap<>();
   private final Map<String, Task> pushed = new HashMap<>();
+  private final Set<String> out = new HashSet<>();
   private final Map<String, String> reasons = new LinkedHashMap<>();
 
   /**
    * @param anybody whether a task that cannot be on time may go to who can do it first; otherwise
    *     only where its most-wait would be exceeded
+   * @param until only what was to begin before this minute is pushed, and nothing beyond it
    */
   Pushing(
       Standing standing, List<Calendar> hours, List<Clock> clocks, RestPins pins, boolean anybody) {
     this.standing = standing;
     this.clocks = clocks;
     this.anybody = anybody;
+    this.until = until;
     this.planned = new Tasks(standing.present());
     this.pinned = new HashSet<>();
     pins.present().forEach(lot -> pinned.add(Tasks.pour(lot)));
@@ -69,6 +73,11 @@ final class Pushing {
   /** The tasks where they are pushed to. */
   Tasks tasks() {
     return new Tasks(pushed.values());
+  }
+
+  /** Whether a task is pushed out of the time in which tasks are pushed, and so stays nowhere. */
+  boolean isOut(Task task) {
+    return out.contains(Tasks.idOf(task));
   }
 
   /** Why tasks are not where they were planned, by task. */
@@ -146,13 +155,15 @@ final class Pushing {
 
   private void place(Task task) {
     String id = Tasks.idOf(task);
-    Optional<Task> moved = pinned.contains(id) ? Optional.of(task) : first(task);
-    if (moved.isPresent()) {
-      pushed.put(id, moved.get());
-      take(moved.get());
-      held(moved.get());
+    boolean still = pinned.contains(id) || standing.start(task) >= until;
+    Optional<Task> moved = still ? Optional.of(task) : first(task);
+    boolean goesOut = moved.isEmpty() || (!still && standing.start(moved.get()) >= until);
+    pushed.put(id, goesOut ? task : moved.get());
+    if (goesOut) {
+      out.add(id);
     } else {
-      pushed.put(id, task);
+      take(pushed.get(id));
+      held(pushed.get(id));
     }
   }
 

@@ -19,6 +19,10 @@ record Reading(
     return new Reading(wanted, Optional.empty(), false, Optional.empty());
   }
 
+  boolean isWanted(Task task) {
+    return wanted.test(task) && pushed.map(pushing -> !pushing.isOut(task)).orElse(true);
+  }
+
   Reading pushedBy(Pushing pushing) {
     return new Reading(wanted, Optional.of(pushing), notBefore, begin);
   }

@@ -1,5 +1,7 @@
 package strickle.plan;
 
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
@@ -38,6 +40,9 @@ public final class Replanning {
 
   /** A task that was about to begin and moves counts as much as so many others that move. */
   private static final long FROZEN_COUNTS = 10;
+
+  /** What was to begin on the first of these days is pushed, and further only in the last trial. */
+  private static final List<Integer> DAYS_PUSHED = List.of(1, 2, 4);
 
   /** So many lots at a time are tried to be moved back. */
   private static final int MOST_TURNS = 60;
@@ -103,10 +108,11 @@ public final class Replanning {
     }
     List<RestPlan> all = new ArrayList<>(List.of(asItIs));
     all.add(search.of(Reading.of(this::isAny).noEarlier(), ALL));
-    for (boolean anybody : List.of(false, true)) {
-      Reading pushed = Reading.of(this::isAny).pushedBy(search.pushing(anybody));
-      all.add(search.of(pushed, ALL));
-      all.add(search.of(pushed.noEarlier(), ALL));
+    for (int until : pushedUntil()) {
+      for (boolean anybody : List.of(false, true)) {
+        Pushing pushing = search.pushing(anybody, until);
+        all.add(search.of(Reading.of(this::isAny).pushedBy(pushing), ALL));
+      }
     }
     RestPlan free = lessLate(Collections.min(all), task -> false);
     boolean nothingHeld =
@@ -120,6 +126,21 @@ public final class Replanning {
     List<RestPlan> found = new ArrayList<>(all);
     found.addAll(List.of(free, held));
     return replanned(Collections.min(found, better), held);
+  }
+
+  /** The ends of today, of the next days, and of the plan, in minutes. */
+  private List<Integer> pushedUntil() {
+    LocalDate today = request.now().atZoneSameInstant(zone()).toLocalDate();
+    List<Integer> until = new ArrayList<>();
+    for (int days : DAYS_PUSHED) {
+      until.add((int) standing.time().minute(today.plusDays(days).atStartOfDay()));
+    }
+    until.add(Integer.MAX_VALUE);
+    return until;
+  }
+
+  private ZoneId zone() {
+    return standing.book().studio().timeZone();
   }
 
   /** Lets more move while that makes things less late, and then as much back as can be. */

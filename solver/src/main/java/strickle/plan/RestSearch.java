@@ -57,8 +57,9 @@ final class RestSearch {
   }
 
   /** The present plan with what is still to come pushed back as far as it has to be. */
-  Pushing pushing(boolean anybody) {
-    return new Pushing(standing, shop.hours(), shop.oneOfEach().shop().clocks(), pins, anybody);
+  Pushing pushing(boolean anybody, int until) {
+    return new Pushing(
+        standing, shop.hours(), shop.oneOfEach().shop().clocks(), pins, anybody, until);
   }
 
   /** The best plan found in which those tasks stay that are wanted to and can. */
@@ -87,7 +88,7 @@ final class RestSearch {
   }
 
   private List<KeptLot> kept(Reading reading, Set<String> free, List<String> last) {
-    Predicate<Task> wanted = t -> !free.contains(t.lot()) && reading.wanted().test(t);
+    Predicate<Task> wanted = task -> !free.contains(task.lot()) && reading.isWanted(task);
     List<KeptLot> kept = new ArrayList<>(keeping.kept(wanted, reading.pushed()));
     must(kept);
     // The order of those under way may matter, and those to come stay behind them.
