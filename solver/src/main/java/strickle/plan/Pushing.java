@@ -54,7 +54,12 @@ final class Pushing {
    * @param until only what was to begin before this minute is pushed, and nothing beyond it
    */
   Pushing(
-      Standing standing, List<Calendar> hours, List<Clock> clocks, RestPins pins, boolean anybody) {
+      Standing standing,
+      List<Calendar> hours,
+      List<Clock> clocks,
+      RestPins pins,
+      boolean anybody,
+      int until) {
     this.standing = standing;
     this.clocks = clocks;
     this.anybody = anybody;

@@ -76,6 +76,23 @@ final class RestSearch {
         Plan from = reading.begin().orElse(standing.present());
         Schedule schedule = begin(studio, kept, from, share).run();
         Plan plan = RestAssembler.plan(standing, studio, kept, schedule, request.seed());
+        RestPlan dbg =
+            new RestPlan(plan, reasons, schedule, Comparison.moves(standing.present(), plan));
+        System.err.println(
+            "DBG pushed="
+                + reading.pushed().isPresent()
+                + " nb="
+                + reading.notBefore()
+                + " free="
+                + free
+                + " late="
+                + dbg.late()
+                + " moved="
+                + dbg.moved(dbg.moves().stream().map(m -> m.task()).toList())
+                + " kept="
+                + kept.size()
+                + " reasons="
+                + reasons);
         return new RestPlan(plan, reasons, schedule, Comparison.moves(standing.present(), plan));
       } catch (NoRoomException none) {
         if (none.settledLot() < 0) {
