@@ -10,14 +10,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.Set;
-import strickle.book.After;
-import strickle.book.Mould;
 import strickle.book.Person;
-import strickle.book.Piece;
-import strickle.book.WaitKind;
 import strickle.shop.Calendar;
 import strickle.shop.Clock;
 
@@ -35,13 +29,10 @@ final class Pushing {
   private record Bound(int minute, String reason) {}
 
   private final Standing standing;
-  private final List<Clock> clocks;
+  private final TaskRules rules;
   private final boolean anybody;
   private final int until;
-  private final Tasks planned;
   private final Set<String> pinned;
-  private final Map<String, Lot> lots = new HashMap<>();
-  private final Map<String, Run> runs = new HashMap<>();
   private final Map<String, HoursTaken> stints = new LinkedHashMap<>();
   private final Map<String, Bound> units = new HashMap<>();
   private final Map<String, Task> pushed = new HashMap<>();
@@ -61,10 +52,9 @@ final class Pushing {
       boolean anybody,
       int until) {
     this.standing = standing;
-    this.clocks = clocks;
+    this.rules = new TaskRules(standing, clocks);
     this.anybody = anybody;
     this.until = until;
-    this.planned = new Tasks(standing.present());
     this.pinned = new HashSet<>();
     pins.present().forEach(lot -> pinned.add(Tasks.pour(lot)));
     List<Person> people = standing.book().people();
@@ -91,14 +81,10 @@ final class Pushing {
   }
 
   private void push() {
-    for (Lot lot : standing.present().lots()) {
-      lots.put(lot.id(), lot);
-      lot.runs().forEach(run -> runs.put(run.id(), run));
-    }
     standing.history().forEach(this::happened);
     List<Task> toCome = new ArrayList<>();
     for (Task task : standing.present().tasks()) {
-      if (standing.history(Tasks.idOf(task)).isEmpty()) {
+      if (standing.history(Tasks.idOf(task)).isEmpty() && rules.isNeeded(task)) {
         toCome.add(task);
         if (pinned.contains(Tasks.idOf(task))) {
           take(task);
@@ -135,7 +121,7 @@ final class Pushing {
 
   /** Units are held until the demould is over, however late it is. */
   private void held(Task task) {
-    List<Run> own = task.run().map(run -> List.of(runs.get(run))).orElse(runsOf(task.lot()));
+    List<Run> own = task.run().map(run -> List.of(rules.run(run))).orElse(runsOf(task.lot()));
     boolean pour = task.kind() == TaskKind.POUR;
     if (task.kind() == TaskKind.STEP) {
       return;
@@ -155,7 +141,7 @@ final class Pushing {
   }
 
   private List<Run> runsOf(String lot) {
-    return lots.get(lot).runs();
+    return rules.lot(lot).runs();
   }
 
   private void place(Task task) {
@@ -172,18 +158,19 @@ final class Pushing {
     }
   }
 
+  /** Where a task fits in first, by who is to do it or, where that is too late, by another. */
   private Optional<Task> first(Task task) {
     Bound bound = bound(task);
     if (bound.minute() == Integer.MAX_VALUE) {
       return Optional.empty();
     }
-    int minutes = minutes(task);
+    int minutes = rules.minutes(task);
     List<Calendar.Spell> own = spells(task.person(), bound, minutes, task);
     boolean onTime = !own.isEmpty() && own.get(0).start() == standing.start(task);
     boolean tooLate = own.isEmpty() || own.get(0).start() > latest(task);
     String person = task.person();
     if (tooLate || (anybody && !onTime)) {
-      for (String other : may(task)) {
+      for (String other : rules.may(task)) {
         List<Calendar.Spell> theirs = spells(other, bound, minutes, task);
         if (!theirs.isEmpty() && (own.isEmpty() || end(theirs) < end(own))) {
           own = theirs;
@@ -199,6 +186,10 @@ final class Pushing {
       reasons.put(Tasks.idOf(task), reason(task, bound, minutes));
     }
     return Optional.of(moved(task, person, own));
+  }
+
+  private int latest(Task task) {
+    return task.kind() == TaskKind.POUR ? Integer.MAX_VALUE : rules.latest(task, before(task));
   }
 
   private List<Calendar.Spell> spells(String person, Bound bound, int minutes, Task task) {
@@ -246,9 +237,10 @@ final class Pushing {
       return bound;
     }
     Task before = before(task);
-    int over = clock(task).end(from(task, before), hours(task));
+    int over = rules.over(task, before);
     boolean movedBefore = reasons.containsKey(Tasks.idOf(before));
-    String late = movedBefore ? "the task before it has moved" : "the wait before it is not over";
+    String late =
+        movedBefore ? "the task before it has moved" : "the wait before it is not over by then";
     return later(bound, over, late);
   }
 
@@ -257,65 +249,8 @@ final class Pushing {
   }
 
   private Task before(Task task) {
-    int stage = stage(task);
+    int stage = TaskRules.stage(task);
     return pushed.get(
         stage == 1 ? Tasks.pour(task.lot()) : Tasks.after(task.run().orElseThrow(), stage - 1));
-  }
-
-  private static int stage(Task task) {
-    return task.step().orElse(0) + 1;
-  }
-
-  private Piece piece(Task task) {
-    return standing.book().piece(runs.get(task.run().orElseThrow()).piece());
-  }
-
-  private After after(Task task) {
-    return piece(task).route().get(task.step().orElseThrow() - 1).after();
-  }
-
-  private Mould mould(Task task) {
-    return standing.book().mould(piece(task).mould());
-  }
-
-  /** When the wait before a demould or step begins: the set does before the washing up. */
-  private int from(Task task, Task before) {
-    boolean set = task.kind() == TaskKind.DEMOULD;
-    String mix = lots.get(task.lot()).mix();
-    return standing.end(before) - (set ? standing.book().mix(mix).washMinutes() : 0);
-  }
-
-  private Clock clock(Task task) {
-    boolean ages = task.kind() == TaskKind.DEMOULD || after(task).kind() == WaitKind.CURE;
-    return clocks.get(ages ? Chains.ROOM : Chains.WALL);
-  }
-
-  private double hours(Task task) {
-    return task.kind() == TaskKind.DEMOULD ? mould(task).setHours() : after(task).hours();
-  }
-
-  /** The last minute at which a task may start. */
-  private int latest(Task task) {
-    if (task.kind() == TaskKind.POUR) {
-      return Integer.MAX_VALUE;
-    }
-    boolean set = task.kind() == TaskKind.DEMOULD;
-    OptionalDouble most = set ? mould(task).setAtMostHours() : after(task).atMostHours();
-    OptionalInt minutes = Chains.minutesOfAtMost(most);
-    return minutes.isEmpty() ? Integer.MAX_VALUE : from(task, before(task)) + minutes.getAsInt();
-  }
-
-  private int minutes(Task task) {
-    return task.kind() == TaskKind.POUR
-        ? TaskMinutes.pour(standing.book(), lots.get(task.lot()))
-        : TaskMinutes.after(standing.book(), runs.get(task.run().orElseThrow()), stage(task));
-  }
-
-  private List<String> may(Task task) {
-    List<String> by =
-        task.kind() == TaskKind.STEP
-            ? piece(task).route().get(task.step().orElseThrow() - 1).by()
-            : List.of();
-    return by.isEmpty() ? List.copyOf(stints.keySet()) : by;
   }
 }

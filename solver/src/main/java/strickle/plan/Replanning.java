@@ -218,6 +218,10 @@ public final class Replanning {
     List<Thawed> thawed = new ArrayList<>();
     Map<String, String> reasons = new LinkedHashMap<>(best.reasons());
     held.reasons().forEach(reasons::putIfAbsent);
+    // Who or what is in the way says more than that something is.
+    Map<String, String> pushed = search.pushing(false, Integer.MAX_VALUE).reasons();
+    reasons.replaceAll(
+        (task, why) -> why.equals(RestSearch.NO_ROOM) ? pushed.getOrDefault(task, why) : why);
     for (Task task : standing.present().tasks()) {
       Optional<Move> move = Optional.ofNullable(byTask.get(task.id()));
       boolean moved = move.map(one -> one.change().isMove()).orElse(false);

@@ -14,7 +14,7 @@ import strickle.shop.Schedule;
 
 /**
  * One way to lay out the rest of a plan, and how good it is: first what exceeds a most-wait, then
- * lateness, then how much moves, then the minutes of work and when all is ready.
+ * lateness, then how much is stirred by moving, then the minutes of work and when all is ready.
  *
  * @param plan the plan
  * @param reasons why tasks that were wanted to stay could not, by task
@@ -29,8 +29,8 @@ record RestPlan(Plan plan, Map<String, String> reasons, Schedule schedule, List<
 
   private static final Comparator<RestPlan> BETTER =
       LATER
+          .thenComparingLong(one -> Comparison.stir(one.moves))
           .thenComparingLong(RestPlan::moved)
-          .thenComparingLong(one -> Comparison.movedMinutes(one.moves))
           .thenComparingLong(one -> one.plan.totals().attendedMinutes())
           .thenComparingLong(one -> one.schedule.value().flow());
 
@@ -49,11 +49,9 @@ record RestPlan(Plan plan, Map<String, String> reasons, Schedule schedule, List<
     return moves.stream().filter(move -> move.change().isMove()).count();
   }
 
-  /** How many of these tasks have moved. */
-  long moved(Collection<String> tasks) {
-    return moves.stream()
-        .filter(move -> move.change().isMove() && tasks.contains(move.task()))
-        .count();
+  /** How much these tasks have moved. */
+  private long stir(Collection<String> tasks) {
+    return Comparison.stir(moves.stream().filter(move -> tasks.contains(move.task())).toList());
   }
 
   /** Whether no task still to come has moved, is new or gone. */
@@ -74,7 +72,7 @@ record RestPlan(Plan plan, Map<String, String> reasons, Schedule schedule, List<
   /** Better first, where a task of some that moves counts as much as so many others. */
   static Comparator<RestPlan> minding(Collection<String> tasks, long each) {
     return LATER
-        .thenComparingLong(one -> one.moved() + (each - 1) * one.moved(tasks))
+        .thenComparingLong(one -> Comparison.stir(one.moves) + (each - 1) * one.stir(tasks))
         .thenComparing(BETTER);
   }
 

@@ -28,7 +28,7 @@ final class RestSearch {
   /** A lot under way that finds no room is put behind the others so often. */
   private static final int MOST_TIMES_LAST = 3;
 
-  private static final String NO_ROOM = "it finds no room beside what is under way";
+  static final String NO_ROOM = "it finds no room beside what is under way";
 
   private final Standing standing;
   private final RestPins pins;
@@ -76,23 +76,6 @@ final class RestSearch {
         Plan from = reading.begin().orElse(standing.present());
         Schedule schedule = begin(studio, kept, from, share).run();
         Plan plan = RestAssembler.plan(standing, studio, kept, schedule, request.seed());
-        RestPlan dbg =
-            new RestPlan(plan, reasons, schedule, Comparison.moves(standing.present(), plan));
-        System.err.println(
-            "DBG pushed="
-                + reading.pushed().isPresent()
-                + " nb="
-                + reading.notBefore()
-                + " free="
-                + free
-                + " late="
-                + dbg.late()
-                + " moved="
-                + dbg.moved(dbg.moves().stream().map(m -> m.task()).toList())
-                + " kept="
-                + kept.size()
-                + " reasons="
-                + reasons);
         return new RestPlan(plan, reasons, schedule, Comparison.moves(standing.present(), plan));
       } catch (NoRoomException none) {
         if (none.settledLot() < 0) {

@@ -15,6 +15,9 @@ import strickle.plan.Task;
 /** Compares a plan with the one before it: what has moved, and which orders feel it. */
 public final class Comparison {
 
+  /** Half a working day: three tasks pushed a little are better than two put off to tomorrow. */
+  private static final long EACH_MINUTES = 240;
+
   private Comparison() {}
 
   /** What has become of every task of the plan before, and what is new, in order of time. */
@@ -62,6 +65,17 @@ public final class Comparison {
 
   private static Move.Slot slot(Task task) {
     return new Move.Slot(task.person(), task.start(), task.end());
+  }
+
+  /**
+   * How much moves: every task still to come that has moved, is new or gone counts like {@value
+   * #EACH_MINUTES} minutes, and besides the minutes by which it moves.
+   */
+  public static long stir(List<Move> moves) {
+    return moves.stream()
+        .filter(move -> move.change().isMove())
+        .mapToLong(move -> EACH_MINUTES + minutes(move))
+        .sum();
   }
 
   /** By how many minutes all tasks still to come have moved. */
