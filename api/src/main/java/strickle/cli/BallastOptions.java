@@ -28,7 +28,9 @@ final class BallastOptions {
   private static final double USUAL_FACTOR = 1.5;
   private static final double MOST_FACTOR = 100;
   private static final double MOST = 1e7;
+  private static final double MOST_M2 = 1e4;
   private static final double MM2_PER_M2 = 1e6;
+  private static final double MM3_PER_ML = 1000;
 
   @Option(
       names = DISPLACED,
@@ -91,19 +93,25 @@ final class BallastOptions {
   /** Reads the options and works them out; empty when none was given. */
   Optional<BallastAnswer> read(Given given) {
     values = given;
-    Optional<Double> kgPerM3 = amount(DENSITY, density, Amount::density, "a density above 0");
-    Optional<Double> millilitres = amount(DISPLACED, displaced, Amount::volume, "above 0 ml");
+    Optional<Double> kgPerM3 =
+        values
+            .amount(DENSITY, density, Amount::density)
+            .filter(one -> values.must(Measures.isWet(one), DENSITY, density, Measures.WET));
+    Optional<Double> millilitres =
+        amount(DISPLACED, displaced, Amount::volume, MOST, "a volume above 0, at most 10000 l");
     Optional<Double> grams =
         values
             .amount(MASS, mass, Amount::mass)
             .filter(one -> values.must(one <= MOST, MASS, mass, "a mass of at most 10000 kg"));
     Optional<Double> mm2 =
-        amount(SEALED_AREA, sealedArea, Amount::area, "an area above 0").map(a -> a * MM2_PER_M2);
-    Optional<Double> deep = amount(DEPTH, depth, Amount::length, "a length above 0");
-    Optional<Double> wide = amount(WALL, wall, Amount::length, "a length above 0");
+        amount(SEALED_AREA, sealedArea, Amount::area, MOST_M2, "an area above 0, at most 10000 m²")
+            .map(a -> a * MM2_PER_M2);
+    Optional<Double> deep = length(DEPTH, depth);
+    Optional<Double> wide = length(WALL, wall);
     double times = factor();
-    Optional<Solid> solid = solid();
+    Optional<Solid> solid = solid(deep);
     mustGoTogether();
+    mm2.ifPresent(area -> deep.ifPresent(down -> mustBeAColumn(area * down / MM3_PER_ML)));
     values.done();
     if (kgPerM3.isEmpty()) {
       return Optional.empty();
@@ -146,14 +154,29 @@ final class BallastOptions {
   private void mustGoTogether() {
     boolean lifted = displaced != null || core != null;
     need(density != null || (!lifted && depth == null), DENSITY, "the density of the wet mix");
-    need(lifted || depth != null || density == null, DISPLACED, "it, --core or --depth");
-    need(lifted || (mass == null && factor == null), DISPLACED, "it or --core, for a core");
-    need(lifted || (!sealed && sealedArea == null), DISPLACED, "it or --core, for a sealed core");
-    need(wall == null || depth != null, DEPTH, "it beside --wall");
-    need(!sealed || core != null, CORE, "it beside --sealed, or --sealed-area in its place");
-    need(sealedArea == null || depth != null, DEPTH, "it beside --sealed-area");
-    values.must(displaced == null || core == null, DISPLACED, displaced, "either it or --core");
-    values.must(!sealed || sealedArea == null, SEALED_AREA, sealedArea, "either it or --sealed");
+    need(
+        lifted || depth != null || density == null,
+        DISPLACED,
+        "a core's volume, --core or --depth");
+    need(lifted || (mass == null && factor == null), DISPLACED, "a core's volume, or --core");
+    need(
+        lifted || (!sealed && sealedArea == null),
+        DISPLACED,
+        "the sealed core's volume, or --core");
+    need(wall == null || depth != null, DEPTH, "how deep the mix stands at the wall");
+    need(
+        !sealed || core != null,
+        CORE,
+        "the core as a solid beside --sealed, or --sealed-area in its place");
+    need(
+        sealedArea == null || depth != null, DEPTH, "how deep the mix stands over the sealed area");
+    values.must(
+        displaced == null || core == null, DISPLACED, displaced, "one of --displaced and --core");
+    values.must(
+        !sealed || sealedArea == null,
+        SEALED_AREA,
+        sealedArea,
+        "one of --sealed-area and --sealed");
   }
 
   private void need(boolean holds, String option, String right) {
@@ -162,29 +185,32 @@ final class BallastOptions {
     }
   }
 
-  private Optional<Solid> solid() {
+  private void mustBeAColumn(double ml) {
+    String right = "a sealed area over which the mix at its depth is at most 10000 l";
+    values.must(ml <= MOST, SEALED_AREA, sealedArea, right);
+  }
+
+  private Optional<Solid> solid(Optional<Double> deep) {
     if (core == null) {
       return Optional.empty();
     }
     Optional<Solid> solid = values.within(CORE, () -> SolidText.read(core));
-    return solid.filter(one -> !sealed || isSealable(one));
+    return solid
+        .filter(
+            one -> values.must(Volume.ml(one) <= MOST, CORE, core, "a solid of at most 10000 l"))
+        .filter(one -> !sealed || isSealable(one, deep));
   }
 
-  private boolean isSealable(Solid solid) {
+  private boolean isSealable(Solid solid, Optional<Double> deep) {
     boolean flat = CoreBase.mm2(solid).isPresent();
     String right = "a solid with a flat bottom, or --sealed-area in place of --sealed";
-    Optional<Double> down = depth == null ? Optional.empty() : values.within(DEPTH, this::depthMm);
     double height = CoreBase.heightMm(solid).orElse(0);
     return values.must(flat, CORE, core, right)
         && values.must(
-            down.isEmpty() || down.get() >= height,
+            deep.isEmpty() || deep.get() >= height,
             DEPTH,
             depth,
             "at least the solid's height, as all of it counts as below the surface");
-  }
-
-  private double depthMm() {
-    return Amount.length(depth);
   }
 
   private double factor() {
@@ -196,10 +222,15 @@ final class BallastOptions {
         .orElse(USUAL_FACTOR);
   }
 
+  private Optional<Double> length(String option, String text) {
+    String right = "a length above 0, at most 100000 mm";
+    return amount(option, text, Amount::length, Solid.LONGEST_MM, right);
+  }
+
   private Optional<Double> amount(
-      String option, String text, ToDoubleFunction<String> reading, String right) {
+      String option, String text, ToDoubleFunction<String> reading, double most, String right) {
     return values
         .amount(option, text, reading)
-        .filter(one -> values.must(one > 0 && one <= MOST, option, text, right));
+        .filter(one -> values.must(one > 0 && one <= most, option, text, right));
   }
 }

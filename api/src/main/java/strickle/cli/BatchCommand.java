@@ -36,6 +36,11 @@ import strickle.mix.Weighing;
 final class BatchCommand implements Runnable {
 
   private static final String FORMAT = "strickle-batch/1";
+  private static final String STEP = "--step-grams";
+  private static final String ROUND_UP = "--round-up-grams";
+  private static final double LEAST_STEP = 0.001;
+  private static final double MOST_STEP = 100_000;
+  private static final double MOST_ROUND_UP = 1e9;
 
   private final Surroundings here;
 
@@ -52,13 +57,15 @@ final class BatchCommand implements Runnable {
   @Mixin private final UnitsOption units = new UnitsOption();
 
   @Option(
-      names = "--step-grams",
+      names = STEP,
       paramLabel = "MASS",
-      description = "what the scale counts in; 0.1 when left out")
+      description = {
+        "what the scale counts in; 0.1 when left out. The whole is rounded up to it, never down"
+      })
   private String step;
 
   @Option(
-      names = "--round-up-grams",
+      names = ROUND_UP,
       paramLabel = "MASS",
       description = "round the batch up to a whole multiple of this")
   private String roundUp;
@@ -77,22 +84,35 @@ final class BatchCommand implements Runnable {
     Measures measures = units.read(values);
     Optional<Chosen> mix = mix(values, book);
     List<Filling> fillings = filling.read(values, book);
-    StockOptions.Stock there = stock.read(values);
-    double steps =
-        values.amount("--step-grams", step, Amount::mass).orElse(Weighing.USUAL.stepGrams());
-    double up = values.amount("--round-up-grams", roundUp, Amount::mass).orElse(0.0);
-    Optional<Weighing> weighing = values.asOptions(() -> new Weighing(steps, up));
+    StockOptions.Stock there = stock.read(values, mix);
+    Weighing weighing = weighing(values);
     values.done();
     Chosen chosen = mix.orElseThrow();
     Optional<BatchAnswer> answer =
-        values.asOptions(
-            () -> new BatchWork(book, chosen, there).answer(fillings, weighing.orElseThrow()));
+        values.asOptions(() -> new BatchWork(book, chosen, there).answer(fillings, weighing));
     values.done();
     here.out()
         .print(
             json
                 ? AnswerFile.write(FORMAT, answer.orElseThrow())
-                : BatchText.of(book, chosen, answer.orElseThrow(), measures, steps));
+                : BatchText.of(book, chosen, answer.orElseThrow(), measures, weighing.stepGrams()));
+  }
+
+  private Weighing weighing(Given values) {
+    double steps =
+        mass(values, STEP, step, LEAST_STEP, MOST_STEP, "a mass from 0.001 g to 100 kg")
+            .orElse(Weighing.USUAL.stepGrams());
+    double up =
+        mass(values, ROUND_UP, roundUp, 0, MOST_ROUND_UP, "a mass of at most 1000000 kg")
+            .orElse(0.0);
+    return new Weighing(steps, up);
+  }
+
+  private static Optional<Double> mass(
+      Given values, String option, String text, double least, double most, String right) {
+    return values
+        .amount(option, text, Amount::mass)
+        .filter(grams -> values.must(least <= grams && grams <= most, option, text, right));
   }
 
   private Optional<Chosen> mix(Given values, Optional<Book> book) {

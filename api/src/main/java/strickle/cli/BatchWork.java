@@ -6,10 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import strickle.book.Book;
+import strickle.book.Dose;
 import strickle.book.Fault;
 import strickle.book.Faulty;
 import strickle.book.FormUse;
+import strickle.book.Mix;
 import strickle.book.Mould;
+import strickle.book.Part;
 import strickle.mix.Batch;
 import strickle.mix.CastingMass;
 import strickle.mix.Enough;
@@ -36,7 +39,12 @@ final class BatchWork {
   BatchWork(Optional<Book> book, Chosen chosen, StockOptions.Stock stock) {
     this.book = book;
     this.chosen = chosen;
-    this.recipe = Recipe.of(chosen.mix(), chosen.finder());
+    Mix mix = chosen.mix();
+    RecipeFaults faults =
+        new RecipeFaults(
+            mix.dry().stream().map(Part::material).toList(),
+            mix.pigment().stream().map(Dose::material).toList());
+    this.recipe = faults.told(() -> Recipe.of(mix, chosen.finder()));
     this.stock = stock;
   }
 
@@ -50,7 +58,9 @@ final class BatchWork {
     double needed = fillings.stream().mapToDouble(Filling::grams).sum();
     if (!(needed <= MOST_GRAMS)) {
       String right = "at most " + Words.grouped(MOST_GRAMS) + " g; work it out in parts";
-      throw new Faulty(List.of(new Fault(".castings", Math.round(needed) + " g at once", right)));
+      boolean volume = asked.stream().anyMatch(one -> one.mould().equals(FillingOptions.VOLUME));
+      String path = volume ? ".volumeMl" : ".mould";
+      throw new Faulty(List.of(new Fault(path, Math.round(needed) + " g at once", right)));
     }
     Batch batch = Batch.of(chosen.mix(), chosen.finder(), needed, weighing);
     boolean left = batch.leftoverGrams() >= Math.max(1, weighing.stepGrams());

@@ -9,7 +9,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import strickle.book.Fault;
-import strickle.book.Faulty;
 import strickle.json.AnswerFile;
 import strickle.mix.Film;
 import strickle.mix.Leaf;
@@ -63,7 +62,9 @@ final class CoatCommand implements Runnable {
     boolean us = units.read(values).us();
     if (options.isEmpty()) {
       String right = "--solids-percent with --dry-film-mm, --uptake-grams-per-m2 or --leaf-mm";
-      throw new Faulty(List.of(new Fault("coat", "nothing to put on", right)));
+      values.fault(new Fault("coat", "nothing to put on", right));
+    } else {
+      options.mustGoTogether(values);
     }
     int count = values.whole("--pieces", pieces, 1, 100_000).map(Long::intValue).orElse(1);
     double m2 = area.read(values).orElse(1.0) * count;

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import picocli.CommandLine.Option;
 import strickle.book.Amount;
+import strickle.book.Fault;
 import strickle.mix.Film;
 import strickle.mix.Leaf;
 import strickle.mix.Uptake;
@@ -13,6 +14,9 @@ import strickle.mix.Uptake;
 final class CoatOptions {
 
   private static final double MICRONS_PER_MM = 1000;
+  private static final double LEAST_MICRONS = 0.1;
+  private static final double LEAST_SOLIDS = 0.1;
+  private static final double LONGEST_LEAF_MM = 10_000;
   private static final double G_PER_ML_OF_KG_PER_M3 = 1e-3;
 
   @Option(
@@ -68,6 +72,17 @@ final class CoatOptions {
       })
   private String waste;
 
+  /** Notes what was given for something that is not put on. */
+  void mustGoTogether(Given values) {
+    boolean coated = solids != null || film != null || uptake != null;
+    String sheets = "--leaf-mm beside it";
+    values.must(overlap == null || leaf != null, "--overlap-mm", overlap, sheets);
+    values.must(perBook == null || leaf != null, "--leaves-per-book", perBook, sheets);
+    String soaks = "--uptake-grams-per-m2 beside it";
+    values.must(density == null || uptake != null, "--density", density, soaks);
+    values.must(coats == null || coated, "--coats", coats, "a film or what soaks in beside it");
+  }
+
   /** How many coats; what is wrong is noted. */
   int coats(Given values) {
     return values.whole("--coats", coats, 1, 100).map(Long::intValue).orElse(1);
@@ -88,10 +103,10 @@ final class CoatOptions {
     if (solids == null && film == null) {
       return Optional.empty();
     }
-    String thickness = "a thickness above 0 and at most 10 mm, beside --solids-percent";
-    String percent = "a percentage by volume above 0, at most 100, beside --dry-film-mm";
-    values.must(film != null, "--dry-film-mm", "", thickness);
-    values.must(solids != null, "--solids-percent", "", percent);
+    String thickness = "a thickness from 0.0001 to 10 mm, beside --solids-percent";
+    String percent = "a percentage by volume from 0.1 to 100, beside --dry-film-mm";
+    mustBeGiven(values, "--dry-film-mm", film, thickness);
+    mustBeGiven(values, "--solids-percent", solids, percent);
     Optional<Double> microns =
         values
             .amount("--dry-film-mm", film, Amount::length)
@@ -99,12 +114,18 @@ final class CoatOptions {
             .filter(
                 um ->
                     values.must(
-                        um > 0 && um <= Film.MOST_MICRONS, "--dry-film-mm", film, thickness));
+                        LEAST_MICRONS <= um && um <= Film.MOST_MICRONS,
+                        "--dry-film-mm",
+                        film,
+                        thickness));
     Optional<Double> stays =
         values
             .decimal("--solids-percent", solids)
             .map(BigDecimal::doubleValue)
-            .filter(p -> values.must(p > 0 && p <= 100, "--solids-percent", solids, percent));
+            .filter(
+                p ->
+                    values.must(
+                        LEAST_SOLIDS <= p && p <= 100, "--solids-percent", solids, percent));
     return stays.flatMap(p -> microns.map(um -> new Film(p, um)));
   }
 
@@ -116,20 +137,36 @@ final class CoatOptions {
 
   /** The density of what soaks in, in g/ml; empty when none was given. */
   OptionalDouble gramsPerMl(Given values) {
+    String dense = "a density from 100 to 10000 kg/m³";
     return values
-        .amountAboveZero("--density", density, Amount::density, "a density above 0")
+        .amount("--density", density, Amount::density)
+        .filter(one -> values.must(100 <= one && one <= 10_000, "--density", density, dense))
         .map(d -> OptionalDouble.of(d * G_PER_ML_OF_KG_PER_M3))
         .orElseGet(OptionalDouble::empty);
   }
 
   /** The leaf; empty when none was given, and what is wrong is noted. */
   Optional<Leaf> leaf(Given values) {
-    Optional<Double> side =
-        values.amountAboveZero("--leaf-mm", leaf, Amount::length, "a length above 0");
-    double over = values.amount("--overlap-mm", overlap, Amount::length).orElse(0.0);
+    Optional<Double> side = length(values, "--leaf-mm", leaf, 1, "a length from 1 mm to 10 m");
+    Optional<Double> over = length(values, "--overlap-mm", overlap, 0, "a length up to 10 m");
+    String right = "at least 1 mm less than a sheet's side";
     return side.filter(
-            mm -> values.must(over < mm, "--overlap-mm", overlap, "less than a sheet's side"))
-        .map(mm -> new Leaf(mm, mm, over));
+            mm ->
+                values.must(over.isEmpty() || over.get() <= mm - 1, "--overlap-mm", overlap, right))
+        .map(mm -> new Leaf(mm, mm, over.orElse(0.0)));
+  }
+
+  private static Optional<Double> length(
+      Given values, String option, String text, double least, String right) {
+    return values
+        .amount(option, text, Amount::length)
+        .filter(mm -> values.must(least <= mm && mm <= LONGEST_LEAF_MM, option, text, right));
+  }
+
+  private static void mustBeGiven(Given values, String option, String text, String right) {
+    if (text == null) {
+      values.fault(new Fault(option, "nothing", right));
+    }
   }
 
   /** Sheets in a book of leaf. */

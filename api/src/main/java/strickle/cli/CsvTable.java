@@ -49,7 +49,7 @@ final class CsvTable {
    */
   static CsvTable read(String argument, String given, List<List<String>> headers) {
     String right = "a CSV file whose first line is " + words(headers);
-    String text = TextFile.read(Paths.of(argument, given, right), argument, right);
+    String text = TextFile.read(Paths.ofFile(argument, given, right), argument, right);
     List<CsvCells.Row> found = CsvCells.rows(text);
     if (found.isEmpty()) {
       throw refused(argument, "an empty file", right);

@@ -127,6 +127,10 @@ final class CuringText {
                         .orElse("")));
     table.row("ACI 209R, Type I, moist", figure("%.1f %%", 100 * strong.aci209()), "");
     lines.addAll(table.lines());
+    boolean asked = question.characteristicMpa().isPresent();
+    if (asked && strong.en1992().stream().allMatch(part -> part.characteristicMpa().isEmpty())) {
+      add("No characteristic strength is told up to 3 days, for which the rule is not meant.");
+    }
     add("The curves are of building concrete that is kept moist; yours is another.");
   }
 

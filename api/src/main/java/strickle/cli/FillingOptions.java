@@ -51,14 +51,25 @@ final class FillingOptions {
         values
             .decimal("--waste", waste)
             .map(Number::doubleValue)
-            .filter(p -> values.must(p >= 0 && p <= 100, "--waste", waste, "0 to 100"));
+            .filter(
+                p ->
+                    values.must(
+                        p >= 0 && p <= 100, "--waste", waste, "a percentage from 0 to 100"));
     List<Filling> fillings = new ArrayList<>(mouldsOf(values, book, percent));
     Optional<Long> times = values.whole("--castings", castings, 1, MOST_CASTINGS);
+    String right = "--volume-ml beside it; castings of a mould stand behind it, as in dish=3";
+    values.must(castings == null || volume != null, "--castings", castings, right);
     values
-        .amountAboveZero("--volume-ml", volume, Amount::volume, "a volume above 0")
+        .amount("--volume-ml", volume, Amount::volume)
+        .filter(
+            ml ->
+                values.must(
+                    ml > 0 && ml <= MOST_ML,
+                    "--volume-ml",
+                    volume,
+                    "a volume above 0, at most 10000 l"))
         .ifPresent(
             ml -> {
-              values.must(ml <= MOST_ML, "--volume-ml", volume, "at most 10,000 l");
               int count = times.orElse(1L).intValue();
               fillings.add(Filling.of(VOLUME, count, ml, percent.orElse(0.0)));
             });
@@ -82,8 +93,8 @@ final class FillingOptions {
       String number = equals < 0 ? "1" : text.substring(equals + 1);
       List<String> ids = book.orElseThrow().moulds().stream().map(Mould::id).toList();
       String right = "the id of a mould of the book: " + String.join(", ", ids);
-      Optional<Long> count = values.whole("--mould " + text, number, 1, MOST_CASTINGS);
-      if (values.must(ids.contains(id), "--mould", text, right) && count.isPresent()) {
+      Optional<Long> count = values.whole("--mould " + id, number, 1, MOST_CASTINGS);
+      if (values.must(ids.contains(id), "--mould", id, right) && count.isPresent()) {
         counts.merge(id, count.get().intValue(), Integer::sum);
       }
     }

@@ -85,10 +85,12 @@ final class Given {
     }
   }
 
-  /** ".stepGrams" is the option "--step-grams". */
+  /** ".stepGrams" is the option "--step-grams"; what stands behind a space is a name as it is. */
   private static String option(String path) {
-    String words = path.substring(1).replaceAll("(?<=[a-z])(?=[A-Z])", "-");
-    return "--" + words.toLowerCase(Locale.ROOT);
+    int space = path.indexOf(' ');
+    String field = space < 0 ? path.substring(1) : path.substring(1, space);
+    String words = field.replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
+    return "--" + words + (space < 0 ? "" : path.substring(space));
   }
 
   /** Notes a fault. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import strickle.book.Fault;
 import strickle.book.Faulty;
 import strickle.book.Material;
@@ -80,20 +81,31 @@ final class MaterialSpec {
         optional(CEMENT, known.map(Material::cementPercent).orElse(OptionalDouble.empty()));
     OptionalDouble most =
         optional(MOST, known.map(Material::mostPercentOfCement).orElse(OptionalDouble.empty()));
+    return named(
+        () ->
+            new Material(
+                spec.name(),
+                known.map(Material::name).orElse(spec.name()),
+                known.map(Material::kind).orElse("material"),
+                "g",
+                density,
+                cement,
+                most,
+                known.map(Material::pack).orElse(new Pack(BigDecimal.ONE, BigDecimal.ZERO)),
+                known.map(Material::onHand).orElse(BigDecimal.ZERO),
+                0));
+  }
+
+  /**
+   * Whatever is made of it.
+   *
+   * @throws Faulty with paths relative to the option
+   */
+  <T> T named(Supplier<T> making) {
     try {
-      return new Material(
-          spec.name(),
-          known.map(Material::name).orElse(spec.name()),
-          known.map(Material::kind).orElse("material"),
-          "g",
-          density,
-          cement,
-          most,
-          known.map(Material::pack).orElse(new Pack(BigDecimal.ONE, BigDecimal.ZERO)),
-          known.map(Material::onHand).orElse(BigDecimal.ZERO),
-          0);
+      return making.get();
     } catch (Faulty faulty) {
-      throw new Faulty(faulty.faults().stream().map(MaterialSpec::named).toList());
+      throw new Faulty(faulty.faults().stream().map(MaterialSpec::named).distinct().toList());
     }
   }
 
@@ -104,6 +116,7 @@ final class MaterialSpec {
   private static Fault named(Fault fault) {
     String path =
         switch (fault.path()) {
+          case ".id", ".name", ".material" -> "";
           case ".relativeDensity" -> "." + DENSITY;
           case ".cementPercent" -> "." + CEMENT;
           case ".mostPercentOfCement" -> "." + MOST;

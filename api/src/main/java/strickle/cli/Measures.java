@@ -18,8 +18,19 @@ record Measures(boolean us) {
   private static final double SQUARE_METRES_PER_SQUARE_FOOT = 0.09290304;
   private static final double KG_PER_M3_OF_A_POUND_PER_CUBIC_FOOT = 453592.37 / 28316.846592;
 
+  /** The densities that a wet mix of a book may have, in words. */
+  static final String WET = "the density of a wet mix, from 200 to 5000 kg/m³";
+
+  private static final double LIGHTEST_KG_PER_M3 = 200;
+  private static final double HEAVIEST_KG_PER_M3 = 5000;
+
   /** From this many on, larger units are used. */
   private static final double MANY = 10_000;
+
+  /** Whether a wet mix may be so dense. */
+  static boolean isWet(double kgPerM3) {
+    return LIGHTEST_KG_PER_M3 <= kgPerM3 && kgPerM3 <= HEAVIEST_KG_PER_M3;
+  }
 
   /** "1937.3 g", "22.700 kg", "8.50 oz", "4 lb 4.34 oz". */
   String mass(double grams) {

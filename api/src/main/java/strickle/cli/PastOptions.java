@@ -5,11 +5,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 import strickle.book.Amount;
 import strickle.book.Book;
 import strickle.book.Fault;
+import strickle.book.Faulty;
 import strickle.book.Material;
+import strickle.book.Mix;
 import strickle.mix.PastBatch;
 import strickle.mix.Portion;
 import strickle.mix.Recipe;
@@ -80,8 +83,27 @@ final class PastOptions {
       return Optional.empty();
     }
     return values
-        .within("--past", () -> new PastBatch(dry, pigment, wet, ml, rest).mix())
+        .asOptions(() -> told(() -> new PastBatch(dry, pigment, wet, ml, rest).mix()))
         .map(mix -> new Chosen(mix, materials));
+  }
+
+  private static Mix told(Supplier<Mix> making) {
+    try {
+      return making.get();
+    } catch (Faulty faulty) {
+      throw new Faulty(faulty.faults().stream().map(PastOptions::told).toList());
+    }
+  }
+
+  private static Fault told(Fault fault) {
+    String path =
+        switch (fault.path()) {
+          case ".filledMl" -> ".pastFilledMl";
+          case ".leftGrams" -> ".pastLeftGrams";
+          case ".waterGrams" -> ".past water";
+          default -> ".past";
+        };
+    return new Fault(path, fault.found(), fault.right());
   }
 
   private static double mass(MaterialSpec spec) {

@@ -24,4 +24,17 @@ final class Paths {
       throw new Faulty(List.of(new Fault(argument, '"' + text + '"', right)));
     }
   }
+
+  /**
+   * The path of a file that is to be read.
+   *
+   * @param argument the argument it was given for
+   * @throws Faulty when the text is blank, or no file could have such a path
+   */
+  static Path ofFile(String argument, String text, String right) {
+    if (text.isBlank()) {
+      throw new Faulty(List.of(new Fault(argument, "nothing", right)));
+    }
+    return of(argument, text, right);
+  }
 }

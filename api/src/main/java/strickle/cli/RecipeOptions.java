@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import picocli.CommandLine.Option;
 import strickle.book.Amount;
 import strickle.book.Basis;
@@ -135,7 +136,16 @@ final class RecipeOptions {
     Optional<Water> wet = values.within("--water", this::water);
     double airPercent = values.decimal("--air", air).map(Number::doubleValue).orElse(0.0);
     Optional<Double> measured = values.amount("--density", density, Amount::density);
-    return wet.flatMap(one -> mix(values, parts, doses, one, airPercent, measured, materials));
+    if (dry.isEmpty()) {
+      String right = "at least one dry material, such as sand:parts=2,density=2.65";
+      values.fault(new Fault("--dry", "nothing", right));
+    }
+    // What is wrong with a part is told; that it is then missing is not wrong beside it.
+    boolean whole =
+        !parts.isEmpty() && parts.size() == dry.size() && doses.size() == pigment.size();
+    return whole
+        ? wet.flatMap(one -> mix(values, parts, doses, one, airPercent, measured, materials))
+        : Optional.empty();
   }
 
   private static Optional<Chosen> mix(
@@ -148,44 +158,32 @@ final class RecipeOptions {
       Map<String, Material> materials) {
     OptionalDouble density =
         measured.isPresent() ? OptionalDouble.of(measured.get()) : OptionalDouble.empty();
-    return values
-        .asOptions(
-            () -> {
-              try {
-                return new Mix(
-                    "batch",
-                    "batch",
-                    Optional.empty(),
-                    parts,
-                    doses,
-                    water,
-                    airPercent,
-                    density,
-                    0,
-                    1,
-                    0);
-              } catch (Faulty faulty) {
-                throw new Faulty(faulty.faults().stream().map(RecipeOptions::named).toList());
-              }
-            })
-        .map(mix -> new Chosen(mix, materials));
-  }
-
-  private static Fault named(Fault fault) {
-    String path =
-        switch (fault.path()) {
-          case ".airPercent" -> ".air";
-          case ".wetDensityKgPerM3" -> ".density";
-          default -> fault.path();
-        };
-    return new Fault(path, fault.found(), fault.right());
+    Supplier<Mix> making =
+        () ->
+            new Mix(
+                "batch",
+                "batch",
+                Optional.empty(),
+                parts,
+                doses,
+                water,
+                airPercent,
+                density,
+                0,
+                1,
+                0);
+    RecipeFaults faults =
+        new RecipeFaults(
+            parts.stream().map(Part::material).toList(),
+            doses.stream().map(Dose::material).toList());
+    return values.asOptions(() -> faults.told(making)).map(mix -> new Chosen(mix, materials));
   }
 
   private static Part part(
       String text, Map<String, Material> known, Map<String, Material> materials) {
     MaterialSpec spec =
         MaterialSpec.read(text, List.of("parts"), "sand:parts=2,density=2.65,cement=0");
-    Part part = new Part(spec.name(), spec.number("parts"));
+    Part part = spec.named(() -> new Part(spec.name(), spec.number("parts")));
     materials.put(spec.name(), spec.material(Optional.ofNullable(known.get(spec.name()))));
     return part;
   }
@@ -195,7 +193,8 @@ final class RecipeOptions {
     MaterialSpec spec =
         MaterialSpec.read(
             text, List.of(PERCENT, OF, MaterialSpec.MOST), "red:percent=3,of=cement,density=4.5");
-    Dose dose = new Dose(spec.name(), spec.number(PERCENT), basis(spec.value(OF)));
+    Dose dose =
+        spec.named(() -> new Dose(spec.name(), spec.number(PERCENT), basis(spec.value(OF))));
     materials.put(spec.name(), spec.material(Optional.ofNullable(known.get(spec.name()))));
     return dose;
   }

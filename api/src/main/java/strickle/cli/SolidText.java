@@ -37,6 +37,12 @@ final class SolidText {
     this.spec = spec;
   }
 
+  /** Where a solid of an option that may be given several times is: "--add box". */
+  static String place(String option, String text) {
+    String name = MaterialSpec.nameIn(text).strip();
+    return kinds().containsKey(name) ? option + " " + name : option;
+  }
+
   /** What solids there are and how their measures are called, for help. */
   static String help() {
     return String.join(
@@ -111,12 +117,20 @@ final class SolidText {
     }
   }
 
-  // The record speaks of radiusMm, the command line of radius.
-  private static Faulty named(Faulty faulty) {
-    return new Faulty(
-        faulty.faults().stream()
-            .map(f -> new Fault("." + measure(f.path().substring(1)), f.found(), f.right()))
-            .toList());
+  // The record speaks of radiusMm in numbers, the command line of a radius or diameter as written.
+  private Faulty named(Faulty faulty) {
+    return new Faulty(faulty.faults().stream().map(this::named).toList());
+  }
+
+  private Fault named(Fault fault) {
+    String measure = measure(fault.path().substring(1));
+    String across = measure.replace(RADIUS, DIAMETER);
+    String written = spec.value(measure).isPresent() ? measure : across;
+    boolean number = fault.found().matches("[-0-9.E]+");
+    String found = number ? '"' + spec.value(written).orElseThrow() + '"' : fault.found();
+    String what = written.equals(measure) ? "a length" : "a radius";
+    String right = fault.right().replaceFirst("^a number", what).replaceFirst(";.*", "");
+    return new Fault("." + written, found, right.matches(".*[0-9]") ? right + " mm" : right);
   }
 
   private static Map<String, Class<?>> kinds() {

@@ -4,9 +4,13 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 import picocli.CommandLine.Option;
 import strickle.book.Amount;
+import strickle.book.Dose;
+import strickle.book.Part;
 
 /** The options that say what there is: material, bags, moulds that stand by. */
 final class StockOptions {
@@ -38,27 +42,49 @@ final class StockOptions {
    */
   record Stock(Map<String, Double> have, Map<String, Double> bag, Map<String, Double> spare) {}
 
-  /** Reads them; faults are noted. */
-  Stock read(Given values) {
+  /** Reads them, for a mix when it is known; faults are noted. */
+  Stock read(Given values, Optional<Chosen> mix) {
     return new Stock(
-        amounts(values, "--have", have, Amount::mass),
-        amounts(values, "--bag", bag, Amount::mass),
-        amounts(values, "--spare", spare, Amount::volume));
+        amounts(values, "--have", have, Amount::mass, mix),
+        amounts(values, "--bag", bag, Amount::mass, mix),
+        amounts(values, "--spare", spare, Amount::volume, Optional.empty()));
   }
 
   private static Map<String, Double> amounts(
-      Given values, String option, List<String> texts, ToDoubleFunction<String> reading) {
+      Given values,
+      String option,
+      List<String> texts,
+      ToDoubleFunction<String> reading,
+      Optional<Chosen> mix) {
     Map<String, Double> amounts = new LinkedHashMap<>();
+    String example = option.equals("--spare") ? "cup=100ml" : "cement=25kg";
     for (String text : texts) {
       int equals = text.lastIndexOf('=');
-      String right = "a name and an amount, such as cement=25kg";
+      String right = "a name and an amount, such as " + example;
       if (values.must(equals > 0, option, text, right)) {
+        String name = text.substring(0, equals);
+        mix.ifPresent(chosen -> mustBeOf(values, option, name, chosen));
         values
             .amountAboveZero(
-                option, text.substring(equals + 1), reading, "an amount above 0, with its unit")
-            .ifPresent(amount -> amounts.put(text.substring(0, equals), amount));
+                option + " " + name,
+                text.substring(equals + 1),
+                reading,
+                "an amount above 0, with its unit")
+            .ifPresent(amount -> amounts.put(name, amount));
       }
     }
     return amounts;
+  }
+
+  /** Of another material nothing would come of it; water is not counted, there is enough of it. */
+  private static void mustBeOf(Given values, String option, String name, Chosen chosen) {
+    List<String> names =
+        Stream.concat(
+                chosen.mix().dry().stream().map(Part::material),
+                chosen.mix().pigment().stream().map(Dose::material))
+            .distinct()
+            .toList();
+    String right = "a dry material or pigment of the mix: " + String.join(", ", names);
+    values.must(names.contains(name), option, name, right);
   }
 }

@@ -1,18 +1,16 @@
 package strickle.cli;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import strickle.book.Amount;
 import strickle.book.Fault;
 import strickle.book.Faulty;
-import strickle.book.LengthUnit;
 import strickle.book.ShapePart;
 import strickle.book.Solid;
-import strickle.json.StlFile;
 import strickle.mix.Shell;
 import strickle.mix.StlMesh;
 import strickle.mix.Volume;
@@ -25,13 +23,13 @@ final class VolumeWays {
       "one of --add, --outer with --inner, --mesh, --water-grams, --poured-grams";
 
   @Option(
-      names = "--add",
+      names = SolidList.ADD,
       paramLabel = "SOLID",
       description = "a solid; may be given several times")
   private List<String> add = new ArrayList<>();
 
   @Option(
-      names = "--subtract",
+      names = SolidList.SUBTRACT,
       paramLabel = "SOLID",
       description = "a solid taken away from those added; may be given several times")
   private List<String> subtract = new ArrayList<>();
@@ -54,14 +52,7 @@ final class VolumeWays {
       description = "refuse a vessel whose wall or floor is thinner than this anywhere")
   private String leastWall;
 
-  @Option(names = "--mesh", paramLabel = "FILE", description = "a closed mesh, text or binary STL")
-  private String mesh;
-
-  @Option(
-      names = "--mesh-unit",
-      paramLabel = "UNIT",
-      description = "what one unit of the mesh is, mm or inch: STL itself does not say")
-  private String meshUnit;
+  @Mixin private final MeshOptions mesh = new MeshOptions();
 
   @Option(
       names = "--water-grams",
@@ -96,7 +87,7 @@ final class VolumeWays {
     List<Supplier<VolumeAnswer>> given = new ArrayList<>();
     way(given, !add.isEmpty() || !subtract.isEmpty(), () -> solids(values));
     way(given, outer != null || inner != null || leastWall != null, () -> vessel(values));
-    way(given, mesh != null || meshUnit != null, () -> mesh(values));
+    way(given, mesh.given(), () -> mesh(values));
     way(given, water != null || waterC != null, () -> water(values));
     way(given, poured != null || density != null, () -> pour(values));
     if (given.size() != 1) {
@@ -115,13 +106,16 @@ final class VolumeWays {
   }
 
   private VolumeAnswer solids(Given values) {
+    SolidList solids = SolidList.read(values, add, subtract);
+    values.done();
+    double ml = values.asOptions(() -> left(solids.shape())).orElse(0.0);
+    values.done();
     List<VolumeAnswer.Part> parts = new ArrayList<>();
-    List<ShapePart> shape = new ArrayList<>();
-    add.forEach(text -> part(values, "--add", text, false, parts, shape));
-    subtract.forEach(text -> part(values, "--subtract", text, true, parts, shape));
-    values.done();
-    double ml = values.asOptions(() -> left(shape)).orElse(0.0);
-    values.done();
+    for (int i = 0; i < solids.texts().size(); i++) {
+      ShapePart part = solids.shape().get(i);
+      double one = Volume.ml(part.solid());
+      parts.add(new VolumeAnswer.Part(solids.texts().get(i), part.subtract(), one));
+    }
     return VolumeAnswer.ofSolids(ml, parts);
   }
 
@@ -132,22 +126,6 @@ final class VolumeWays {
       Fault fault = nothing.faults().get(0);
       throw new Faulty(List.of(new Fault(".subtract", fault.found(), fault.right())));
     }
-  }
-
-  private static void part(
-      Given values,
-      String option,
-      String text,
-      boolean taken,
-      List<VolumeAnswer.Part> parts,
-      List<ShapePart> shape) {
-    values
-        .within(option + " " + text, () -> SolidText.read(text))
-        .ifPresent(
-            solid -> {
-              shape.add(new ShapePart(solid, taken));
-              parts.add(new VolumeAnswer.Part(text, taken, Volume.ml(solid)));
-            });
   }
 
   private VolumeAnswer vessel(Given values) {
@@ -185,36 +163,18 @@ final class VolumeWays {
   }
 
   private VolumeAnswer mesh(Given values) {
-    needed(values, "--mesh", mesh, "an STL file");
-    needed(values, "--mesh-unit", meshUnit, "mm or inch: an STL file does not say what it is in");
-    Optional<LengthUnit> unit = unit(values);
-    Optional<StlMesh> read =
-        mesh == null ? Optional.empty() : values.within("--mesh", () -> StlFile.read(path()));
+    Optional<MeshOptions.Scaled> scaled = mesh.read(values);
     values.done();
-    StlMesh closed = read.orElseThrow();
-    return VolumeAnswer.ofMesh(closed.volumeMl(unit.orElseThrow()), closed.triangles());
-  }
-
-  private Path path() {
-    return Paths.of("", mesh, "the path of an STL file");
-  }
-
-  private Optional<LengthUnit> unit(Given values) {
-    if (meshUnit == null) {
-      return Optional.empty();
-    }
-    boolean mm = meshUnit.equals("mm");
-    boolean inch = meshUnit.equals("inch") || meshUnit.equals("in");
-    values.must(mm || inch, "--mesh-unit", meshUnit, "mm or inch");
-    return Optional.of(inch ? LengthUnit.INCH : LengthUnit.MM);
+    StlMesh closed = scaled.orElseThrow().mesh();
+    return VolumeAnswer.ofMesh(closed.volumeMl(scaled.orElseThrow().unit()), closed.triangles());
   }
 
   private VolumeAnswer water(Given values) {
     needed(values, "--water-grams", water, "the mass of the water, such as 1180 or 2 lb 10 oz");
     Optional<Double> grams =
         values.amountAboveZero("--water-grams", water, Amount::mass, "a mass above 0");
-    double celsius =
-        values.amount("--water-c", waterC, Amount::temperature).orElse(WaterFill.USUAL_C);
+    Optional<Double> warmth = values.amount("--water-c", waterC, Amount::temperature);
+    double celsius = warmth.orElse(WaterFill.USUAL_C);
     Optional<Double> kgPerM3 = values.within("--water-c", () -> WaterFill.densityKgPerM3(celsius));
     values.done();
     return VolumeAnswer.ofWater(WaterFill.ml(grams.orElseThrow(), celsius), kgPerM3.orElseThrow());
@@ -226,7 +186,9 @@ final class VolumeWays {
     Optional<Double> grams =
         values.amountAboveZero("--poured-grams", poured, Amount::mass, "a mass above 0");
     Optional<Double> kgPerM3 =
-        values.amountAboveZero("--density", density, Amount::density, "a density above 0");
+        values
+            .amount("--density", density, Amount::density)
+            .filter(one -> values.must(Measures.isWet(one), "--density", density, Measures.WET));
     values.done();
     return VolumeAnswer.ofPour(grams.orElseThrow() / kgPerM3.orElseThrow() * 1000);
   }

@@ -91,13 +91,20 @@ class CoatCommandTest {
     "coat --area-m2 1 --dry-film-mm 25um, --solids-percent",
     "coat --area-m2 1 --dry-film-mm 25um --solids-percent 101, --solids-percent",
     "coat --area-m2 1 --uptake-grams-per-m2 0, --uptake-grams-per-m2",
-    "coat --area-m2 1 --leaf-mm 80 --coats 0, --coats",
-    "coat --area-m2 1 --leaf-mm 80 --waste-percent 100, --waste-percent",
-    "coat --leaf-mm 80 --mesh bowl.stl, --mesh-unit"
+    "coat --area-m2 1 --uptake-grams-per-m2 7 --coats 0, --coats",
+    "coat --area-m2 1 --leaf-mm 80 --waste-percent 100, --waste-percent"
   })
   void whatNoCoatIsIsRefused(String words, String path) {
     Shell.Result refused = Shell.run((Object[]) words.split(" ", -1));
     assertEquals(2, refused.code());
     assertEquals(List.of(path), refused.paths(), refused.err());
+  }
+
+  @Test
+  void aMeshNeedsItsFileAndItsUnit() {
+    Shell.Result refused = Shell.run("coat", "--leaf-mm", "80", "--mesh", "no-such-bowl.stl");
+    assertEquals(List.of("--mesh-unit", "--mesh"), refused.paths(), refused.err());
+    Shell.Result unit = Shell.run("coat", "--leaf-mm", "80", "--mesh-unit", "mm");
+    assertEquals(List.of("--mesh"), unit.paths(), unit.err());
   }
 }

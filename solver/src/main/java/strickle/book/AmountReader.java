@@ -23,6 +23,8 @@ final class AmountReader {
               + "|[a-zµμ°]+POWER(?:/[a-z]+POWER)?[.]?)?\\s*".replace("POWER", POWER),
           Pattern.CASE_INSENSITIVE);
 
+  private static final String BELOW_ZERO = "\\s*[-−–]\\s*[0-9].*";
+
   private final Quantity quantity;
   private final String text;
 
@@ -59,8 +61,11 @@ final class AmountReader {
       before = factor;
       at = part.end();
     }
-    if (at == 0 || at < text.length() || !(sum <= MOST)) {
+    if (at == 0 || at < text.length()) {
       throw refused("");
+    }
+    if (!(sum <= MOST)) {
+      throw refused("", quantity.right("smaller"));
     }
     return sum;
   }
@@ -92,7 +97,11 @@ final class AmountReader {
   }
 
   private Faulty refused(String whatItIs) {
-    String right = quantity.right();
+    boolean below = text != null && text.matches(BELOW_ZERO);
+    return refused(whatItIs, below ? quantity.right("positive") : quantity.right());
+  }
+
+  private Faulty refused(String whatItIs, String right) {
     return new Faulty(List.of(new Fault("", Show.text(text) + whatItIs, right)));
   }
 }

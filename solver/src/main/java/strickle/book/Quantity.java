@@ -81,6 +81,11 @@ enum Quantity {
     return what + " such as " + examples;
   }
 
+  /** The same with a word that says what is wrong: "a smaller mass such as …". */
+  String right(String how) {
+    return "a " + how + what.substring(what.indexOf(' ')) + " such as " + examples;
+  }
+
   /** How much one of this unit is; empty for a unit of something else. */
   Optional<Double> factor(String unit) {
     return Optional.ofNullable(factors.get(unit));

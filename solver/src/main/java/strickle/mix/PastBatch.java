@@ -1,5 +1,6 @@
 package strickle.mix;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,8 +18,8 @@ import strickle.book.Water;
  * filled.
  *
  * @param dry grams of each dry material, at least one
- * @param pigment grams of each pigment
- * @param waterGrams grams of water, 0 or more
+ * @param pigment grams of each pigment, together at most those of the dry materials
+ * @param waterGrams grams of water, 0 to ten times those of the dry materials
  * @param filledMl what it filled, above 0, in millilitres
  * @param leftGrams what was left of it, in grams
  */
@@ -32,29 +33,40 @@ public record PastBatch(
   private static final double ML_PER_LITRE = 1000;
   private static final double LEAST_DENSITY = 200;
   private static final double MOST_DENSITY = 5000;
+  private static final double MOST_WATER = 10;
 
   /**
    * Checks the batch and copies its lists.
    *
-   * @throws Faulty with a path of the first part that cannot be: {@code .dry}, {@code .filledMl} or
-   *     {@code .leftGrams}
+   * @throws Faulty with a path of the first part that cannot be: {@code .dry}, {@code .waterGrams},
+   *     {@code .pigment}, {@code .filledMl} or {@code .leftGrams}
    */
   public PastBatch {
     dry = List.copyOf(dry);
     pigment = List.copyOf(pigment);
     must(sum(dry) > 0, ".dry", "no dry material", "at least one, with its grams");
-    must(filledMl > 0, ".filledMl", filledMl + "", "what the batch filled, above 0");
+    must(filledMl > 0, ".filledMl", shown(filledMl) + " ml", "what the batch filled, above 0");
+    must(
+        waterGrams >= 0 && waterGrams <= MOST_WATER * sum(dry),
+        ".waterGrams",
+        shown(waterGrams) + " g",
+        "at most ten times the " + shown(sum(dry)) + " g of the dry materials");
+    must(
+        sum(pigment) <= sum(dry),
+        ".pigment",
+        shown(sum(pigment)) + " g of pigment",
+        "at most the " + shown(sum(dry)) + " g of the dry materials");
     double grams = sum(dry) + sum(pigment) + waterGrams;
     must(
         leftGrams >= 0 && leftGrams < grams,
         ".leftGrams",
-        leftGrams + "",
+        shown(leftGrams) + " g",
         "less than the " + Math.round(grams) + " g that were mixed");
     long density = Math.round((grams - leftGrams) / filledMl * ML_PER_LITRE);
     must(
         LEAST_DENSITY <= density && density <= MOST_DENSITY,
         ".filledMl",
-        filledMl + ", which makes a density of " + density + " kg/m³",
+        shown(filledMl) + " ml, which makes a density of " + density + " kg/m³",
         "a volume that makes one from 200 to 5000 kg/m³");
   }
 
@@ -68,11 +80,11 @@ public record PastBatch(
     return (grams() - leftGrams) / filledMl * ML_PER_LITRE;
   }
 
-  /** The mix it was, in parts of the grams weighed, with its density as measured. */
+  /** The mix it was, in percent of the dry grams weighed, with its density as measured. */
   public Mix mix() {
     double base = sum(dry);
     List<Part> parts = new ArrayList<>();
-    dry.forEach(portion -> parts.add(new Part(portion.material(), portion.grams())));
+    dry.forEach(portion -> parts.add(new Part(portion.material(), 100 * portion.grams() / base)));
     List<Dose> doses = new ArrayList<>();
     for (Portion portion : pigment) {
       doses.add(new Dose(portion.material(), 100 * portion.grams() / base, Basis.DRY));
@@ -93,6 +105,10 @@ public record PastBatch(
 
   private static double sum(List<Portion> portions) {
     return portions.stream().mapToDouble(Portion::grams).sum();
+  }
+
+  private static String shown(double value) {
+    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
   }
 
   private static void must(boolean holds, String path, String found, String right) {

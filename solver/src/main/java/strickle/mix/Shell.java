@@ -53,10 +53,13 @@ public record Shell(double volumeMl, double wallMm, OptionalDouble floorMm) {
   }
 
   private static Faulty inside(double wall, double room) {
+    boolean side = wall <= NOTHING_MM;
+    double through = round(side ? -wall : -room);
+    String what = side ? "the wall" : "the floor";
     String found =
-        "a solid that comes through "
-            + (wall <= NOTHING_MM ? "the wall by " + round(-wall) : "the floor by " + round(-room))
-            + " mm";
+        through == 0
+            ? "a solid that touches " + what + " and leaves it no thickness"
+            : "a solid that comes through " + what + " by " + through + " mm";
     String right = "one that is wholly inside the outer solid, mouths level and on one axis";
     return new Faulty(List.of(new Fault(".inner", found, right)));
   }
