@@ -44,6 +44,7 @@ import picocli.CommandLine.Spec;
       "  strickle drying planter.csv          when a drying piece has dried far enough",
       "  strickle room studio.json            how pours dry and coats take in your room",
       "  strickle cautions studio.json        what to be careful of, and who says so",
+      "  strickle lift --mass 25kg            how near that is to what one should lift",
       "  strickle check studio.json           whether the book can be read and planned",
       "  strickle plan --help                 all about one command",
       "",
@@ -110,6 +111,7 @@ public final class Main implements Runnable {
             .addSubcommand(new RoomCommand(here))
             .addSubcommand(new CoatCommand(here))
             .addSubcommand(new CautionsCommand(here))
+            .addSubcommand(new LiftCommand(here))
             .addSubcommand(new BallastCommand(here))
             .addSubcommand(new CuringCommand(here))
             .addSubcommand(new DryingCommand(here))

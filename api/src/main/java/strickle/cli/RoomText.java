@@ -16,9 +16,11 @@ final class RoomText {
   /** What the figures are good for. */
   static final String NOTE =
       "Evaporation is an estimate by Uno's formula (ACI Materials Journal 95-M34) that may be 40 %"
-          + " off; from about 1 kg/m²/h (0.2 lb/ft²/h) on, half of that for rich and fine mixes, a"
-          + " fresh face can crack. That a piece should be 3 °C (5.4 °F) above the dew point and"
-          + " the air at most 85 % humid is a rule of thumb: follow the product's sheet.";
+          + " off (Hover, ACI SP-338); from about 1 kg/m²/h (0.2 lb/ft²/h) on, half of that for"
+          + " rich and fine mixes, a fresh face can crack (ACI 305R as quoted). That a piece should"
+          + " be 3 °C (5.4 °F) above the dew point and the air at most 85 % humid is a rule of"
+          + " thumb from painting steel (second-hand, after ISO 8502-4): follow the product's"
+          + " sheet.";
 
   private final RoomWords words;
 

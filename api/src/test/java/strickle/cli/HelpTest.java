@@ -29,6 +29,7 @@ class HelpTest {
         "room",
         "coat",
         "cautions",
+        "lift",
         "check",
         "demo"
       })
@@ -60,6 +61,7 @@ class HelpTest {
             "room",
             "coat",
             "cautions",
+            "lift",
             "check",
             "demo",
             "Examples:",
@@ -85,6 +87,7 @@ class HelpTest {
         "room --help",
         "coat --help",
         "cautions --help",
+        "lift --help",
         "check --help",
         "demo --help"
       })

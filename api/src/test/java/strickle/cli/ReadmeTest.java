@@ -100,6 +100,7 @@ class ReadmeTest {
             "room",
             "coat",
             "cautions",
+            "lift",
             "check",
             "demo")) {
       assertTrue(readme.contains("\n./strickle " + command + " "), command);

@@ -58,6 +58,7 @@ class RoomCommandTest {
     "22, 78, 17.98",
     "25, 60, 16.69",
     "20, 50, 9.26",
+    "20, 65, 13.22",
     "15, 80, 11.58",
     "30, 70, 23.93"
   })
@@ -104,6 +105,30 @@ class RoomCommandTest {
     assertTrue(out.contains("  coat  18.0 °C"), out);
     String json = Shell.run("room", book, "--plan", plan, "--json").done().out();
     assertTrue(json.contains("\"format\": \"strickle-room/1\""), json);
+  }
+
+  @Test
+  void whatTheFiguresAreGoodForIsSaidWithItsSources() {
+    // Hover, ACI SP-338, 2020: actual rates may differ by ±40 %. ACI 305R as quoted at
+    // silicafume.org: 0.2 lb/ft²/h, about 1.0 kg/m²/h, and one half of it for silica fume.
+    String note =
+        Shell.run("room", "--air-c", "22", "--humidity-percent", "78")
+            .done()
+            .out()
+            .replaceAll("\\s+", " ");
+    assertTrue(note.contains("may be 40 % off (Hover, ACI SP-338)"), note);
+    assertTrue(note.contains("from about 1 kg/m²/h (0.2 lb/ft²/h) on, half of that"), note);
+    assertTrue(note.contains("a rule of thumb from painting steel"), note);
+    assertTrue(note.contains("follow the product's sheet"), note);
+    assertTrue(note.contains("dew point 18.0 °C"), note);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, .138", "5, .310", "10, .481", "15, .653", "20, .825"})
+  void windInAStudioCountsMost(String wind, double rate) {
+    // Computed from Uno's formula as quoted: mix 24 °C, air 22 °C, 45 %.
+    String air = "room --air-c 22 --humidity-percent 45 --mix-c 24 --json --wind-km-h " + wind;
+    assertEquals(rate, figure("evaporationKgPerM2Hour", (Object[]) air.split(" ", -1)), 6e-4);
   }
 
   @Test
