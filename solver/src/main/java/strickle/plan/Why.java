@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import strickle.book.Book;
 import strickle.book.Person;
 import strickle.plan.why.Reasons;
+import strickle.plan.why.Remedy;
 import strickle.shop.Calendar;
 
 /** Says why each late order of a plan is late, and what would free it. */
@@ -32,6 +33,22 @@ public final class Why {
    */
   public static List<String> of(Book book, Plan plan, String orderId) {
     return reasons(book, plan).of(orderId);
+  }
+
+  /**
+   * What the reasons of all late orders say would free them or bring them forward.
+   *
+   * @param plan a plan of this book that the audit finds nothing in
+   */
+  public static List<Remedy> remedies(Book book, Plan plan) {
+    if (plan.orders().stream().allMatch(order -> order.lateMinutes() == 0)) {
+      return List.of();
+    }
+    Reasons reasons = reasons(book, plan);
+    return plan.orders().stream()
+        .filter(order -> order.lateMinutes() > 0)
+        .flatMap(order -> reasons.remedies(order.order()).stream())
+        .toList();
   }
 
   /** The plan with the reasons of its late orders filled in anew. */

@@ -31,9 +31,6 @@ final class HourIdeas {
   /** A minute sooner for a late order counts as so many. */
   private static final long PRESSING = 10;
 
-  private static final int MOST_WINDOWS = 4;
-  private static final int MOST_HELPERS = 2;
-
   private static final Comparator<Queued> FIRST_SERVED =
       Comparator.comparing(Queued::pressing)
           .reversed()
@@ -55,7 +52,7 @@ final class HourIdeas {
   }
 
   /** Windows for people, the most worth first; of one person no two at the same hours. */
-  List<Change> windows() {
+  List<Change> windows(int most) {
     List<Idea> ideas = new ArrayList<>();
     for (LocalDate day : days()) {
       for (Person person : book.people()) {
@@ -64,11 +61,11 @@ final class HourIdeas {
         }
       }
     }
-    return best(ideas, MOST_WINDOWS);
+    return best(ideas, most);
   }
 
   /** A helper on the days that somebody waits for a person most. */
-  List<Change> helpers() {
+  List<Change> helpers(int most) {
     List<Idea> ideas = new ArrayList<>();
     for (LocalDate day : days()) {
       List<Window> open = DayHours.ofAll(book, day);
@@ -77,7 +74,7 @@ final class HourIdeas {
         ideas.add(new Idea(new Helper(day, Optional.empty()), day.toString(), worth));
       }
     }
-    return best(ideas, MOST_HELPERS);
+    return best(ideas, most);
   }
 
   private List<LocalDate> days() {

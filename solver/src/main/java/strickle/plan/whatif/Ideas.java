@@ -2,8 +2,11 @@ package strickle.plan.whatif;
 
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import strickle.book.Book;
 import strickle.book.Climate;
 import strickle.plan.Lot;
@@ -11,7 +14,7 @@ import strickle.plan.Plan;
 import strickle.plan.Run;
 import strickle.plan.whatif.PlanReading.Holding;
 
-/** What is worth trying on a plan when nobody says: about a dozen changes at the most. */
+/** What is worth trying on a plan when nobody says: about a dozen and a half at the most. */
 public final class Ideas {
 
   private static final double WARM_C = 20;
@@ -20,6 +23,13 @@ public final class Ideas {
   private static final double LARGER = 1.5;
 
   private static final double STEP_GRAMS = 500;
+
+  /** Windows and helpers beside those that the reasons name; each of those leaves one less. */
+  private static final int WINDOWS = 4;
+
+  private static final int FEWEST_WINDOWS = 2;
+  private static final int HELPERS = 2;
+  private static final int FEWEST_HELPERS = 1;
 
   private final Book book;
   private final Plan plan;
@@ -32,9 +42,10 @@ public final class Ideas {
   }
 
   /**
-   * The changes worth trying: more of the contended forms; opening windows and days for a helper in
-   * which waiting tasks could be done; a warmer room when it is below 20 °C during the plan; a
-   * larger batch limit when a lot is full by weight; more places when a station is full.
+   * The changes worth trying, each once: those that the reasons of late orders name; more of the
+   * contended forms; opening windows and days for a helper in which waiting tasks could be done; a
+   * warmer room when it is below 20 °C during the plan; a larger batch limit when a lot is full by
+   * weight; more places when a station is full.
    *
    * @param plan a plan of this book that the audit finds nothing in
    */
@@ -46,10 +57,13 @@ public final class Ideas {
     if (plan.lots().isEmpty()) {
       return List.of();
     }
-    List<Change> ideas = new ArrayList<>(new FormIdeas(book, plan, reading).all());
+    Set<Change> ideas = new LinkedHashSet<>(new NamedIdeas(book, plan).all());
+    int windows = WINDOWS - count(ideas, MoreHours.class);
+    int helpers = HELPERS - count(ideas, Helper.class);
+    ideas.addAll(new FormIdeas(book, plan, reading).all());
     HourIdeas hours = new HourIdeas(book, reading);
-    ideas.addAll(hours.windows());
-    ideas.addAll(hours.helpers());
+    ideas.addAll(hours.windows(Math.max(FEWEST_WINDOWS, windows)));
+    ideas.addAll(hours.helpers(Math.max(FEWEST_HELPERS, helpers)));
     if (isCool()) {
       ideas.add(new RoomAtLeast(WARM_C));
     }
@@ -57,7 +71,20 @@ public final class Ideas {
       ideas.add(largerBatch());
     }
     ideas.addAll(places());
-    return ideas;
+    return withoutTwins(ideas);
+  }
+
+  /** Of several changes together one order is enough. */
+  private static List<Change> withoutTwins(Set<Change> ideas) {
+    Set<Set<Change>> seen = new HashSet<>();
+    return ideas.stream()
+        .filter(
+            one -> seen.add(one instanceof Together all ? Set.copyOf(all.changes()) : Set.of(one)))
+        .toList();
+  }
+
+  private static int count(Set<Change> ideas, Class<? extends Change> kind) {
+    return (int) ideas.stream().filter(kind::isInstance).count();
   }
 
   /** Whether it is below 20 °C at any time of the plan. */

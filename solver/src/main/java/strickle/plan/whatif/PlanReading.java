@@ -51,7 +51,8 @@ final class PlanReading {
     this.book = book;
     this.plan = plan;
     for (OrderOutcome outcome : plan.orders()) {
-      if (outcome.lateMinutes() > 0) {
+      boolean counts = book.order(outcome.order()).weight().signum() > 0;
+      if (outcome.lateMinutes() > 0 && counts) {
         book.order(outcome.order()).lines().stream().map(Line::piece).forEach(pressing::add);
       }
     }
@@ -101,7 +102,7 @@ final class PlanReading {
     return at.atZoneSameInstant(book.studio().timeZone()).toLocalDate();
   }
 
-  /** Whether a late order asks for a piece. */
+  /** Whether a late order whose lateness counts asks for a piece. */
   boolean isPressing(String piece) {
     return pressing.contains(piece);
   }

@@ -56,13 +56,35 @@ final class Explanation {
     lines.add(headline(course));
     beginning(alone).ifPresent(lines::add);
     elders().ifPresent(lines::add);
-    List<String> way = new Way(floor, service, names, worthwhile).say(alone);
+    List<String> way = way(alone);
     List<Line> chain = new ArrayList<>(waits(course).stream().toList());
     chain.addAll(holds(course, MOST_LINES - way.size() - lines.size() - chain.size()));
     chain.sort(Comparator.comparingInt(Line::at));
     chain.forEach(line -> lines.add(line.text()));
     lines.addAll(way);
     return List.copyOf(lines);
+  }
+
+  /** An order whose lateness counts for nothing is not worth a change of the studio. */
+  private List<String> way(Alone alone) {
+    return counts()
+        ? new Way(floor, service, names, worthwhile).say(alone)
+        : List.of(
+            "its weight is 0, so its being late counts for nothing and nothing is done for it");
+  }
+
+  private boolean counts() {
+    return order.weight().signum() > 0;
+  }
+
+  /** What the last sentences offer; nothing for an order from stock or without weight. */
+  List<Remedy> remedies() {
+    if (service.last().isEmpty() || !counts()) {
+      return List.of();
+    }
+    CuresOf cures = new CuresOf(floor);
+    return new Way(floor, service, names, worthwhile)
+        .offered().stream().flatMap(way -> cures.remedy(order.id(), way)).toList();
   }
 
   private String headline(Course course) {

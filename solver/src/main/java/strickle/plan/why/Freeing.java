@@ -130,12 +130,14 @@ final class Freeing {
     }
     Optional<Freed> together = together(singles);
     if (together.isPresent() && inTime(together.get())) {
-      return List.of(together.get());
+      return List.of(pruned(together.get(), together.get()));
     }
     return singles.stream()
         .filter(this::helps)
         .min(Comparator.comparingInt(Freed::ready))
-        .or(() -> together.filter(this::helps).filter(Freeing::isPlain))
+        .or(
+            () ->
+                together.filter(this::helps).map(all -> pruned(all, all)).filter(Freeing::isPlain))
         .stream()
         .toList();
   }
@@ -167,7 +169,7 @@ final class Freeing {
     for (int more = 1; more < MOST_TOGETHER && best.isPresent() && !inTime(best.get()); more++) {
       best = withOneMore(best.get());
     }
-    return best.map(this::pruned);
+    return best;
   }
 
   private Optional<Freed> withOneMore(Freed sofar) {
@@ -176,16 +178,22 @@ final class Freeing {
         .min(Comparator.comparingInt(Freed::ready));
   }
 
-  /** Leaves out every change without which the order is ready as soon. */
-  private Freed pruned(Freed freed) {
+  /** Leaves out every change without which the others do it as well. */
+  private Freed pruned(Freed freed, Freed whole) {
     for (Relief relief : freed.reliefs()) {
       List<Relief> fewer = freed.reliefs().stream().filter(one -> !one.equals(relief)).toList();
       Optional<Freed> without = fewer.isEmpty() ? Optional.empty() : tryOut(fewer);
-      if (without.isPresent() && without.get().ready() <= freed.ready()) {
-        return pruned(without.get());
+      if (without.isPresent() && isAsGood(without.get(), whole)) {
+        return pruned(without.get(), whole);
       }
     }
     return freed;
+  }
+
+  /** Whether it has the order in time as well, or brings it forward nearly as far. */
+  boolean isAsGood(Freed fewer, Freed whole) {
+    int little = Math.max(worthwhile, (again.ready() - whole.ready()) / SHARE);
+    return inTime(whole) ? inTime(fewer) : fewer.ready() - whole.ready() < little;
   }
 
   /** Ideas for what holds the order's last run on a floor, most telling hold first. */

@@ -2,6 +2,7 @@ package strickle.plan.why;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import strickle.book.Book;
 import strickle.book.Order;
 import strickle.plan.Cover;
@@ -36,8 +37,22 @@ public final class Reasons {
    * @throws IllegalArgumentException when the book has no such order
    */
   public List<String> of(String orderId) {
+    return explanation(orderId).map(Explanation::lines).orElse(List.of());
+  }
+
+  /**
+   * What the reasons of an order say would free it or bring it forward, each by itself.
+   *
+   * @return nothing when the order is on time, has no weight, or nothing of the studio helps
+   * @throws IllegalArgumentException when the book has no such order
+   */
+  public List<Remedy> remedies(String orderId) {
+    return explanation(orderId).map(Explanation::remedies).orElse(List.of());
+  }
+
+  private Optional<Explanation> explanation(String orderId) {
     Order order = floor.book().order(orderId);
     boolean late = serving.of(orderId).ready() > floor.moments().minute(order.due());
-    return late ? new Explanation(floor, serving, order).lines() : List.of();
+    return late ? Optional.of(new Explanation(floor, serving, order)) : Optional.empty();
   }
 }

@@ -51,6 +51,11 @@ final class Way {
     return lines;
   }
 
+  /** The changes that the sentence offers, each way by itself; none when nothing new is needed. */
+  List<Freeing.Freed> offered() {
+    return freeing.inTime(freeing.again()) ? List.of() : freeing.ways();
+  }
+
   private String sayAgain(Freeing.Freed again) {
     boolean apart =
         again.floor().courses().stream()
