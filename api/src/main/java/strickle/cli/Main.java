@@ -10,6 +10,7 @@ import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.time.Clock;
 import java.util.List;
+import java.util.Set;
 import java.util.logging.LogManager;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -95,6 +96,11 @@ public final class Main implements Runnable {
     } catch (Error beyondHelp) {
       return Outcome.of(beyondHelp, here.err());
     }
+  }
+
+  /** The names of all commands, in the order they are told. */
+  static Set<String> commands(Surroundings here) {
+    return commandLine(here).getSubcommands().keySet();
   }
 
   private static CommandLine commandLine(Surroundings here) {

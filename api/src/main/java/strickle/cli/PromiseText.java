@@ -96,7 +96,11 @@ final class PromiseText {
   /** Who waits longer without being late for it. */
   private void moved(Offer offer) {
     lines.add("");
-    say("Ready later than planned, but no later than the buyer would notice:");
+    boolean late = offer.slips().stream().anyMatch(slip -> slip.lateMinutes() > 0);
+    say(
+        late
+            ? "Later than planned, but no later past due:"
+            : "Later than planned, but still in time:");
     Table table = orders();
     offer.slips().forEach(slip -> table.row(row(slip, spare(slip))));
     lines.addAll(table.lines());

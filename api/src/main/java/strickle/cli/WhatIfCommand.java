@@ -29,10 +29,10 @@ import strickle.plan.whatif.WhatIf;
     mixinStandardHelpOptions = true,
     version = Version.TEXT,
     description = {
-      "Tries on the present plan what one more of each contended form, an opening window, a second"
-          + " pair of hands for a day, a warmer room, a larger batch limit or more places would"
-          + " bring; says what happens to lateness, handwork and the last piece, and what it"
-          + " costs.",
+      "Tries on the present plan what the reasons of late orders name, and what one more of each"
+          + " contended form, an opening window, a second pair of hands for a day, a warmer room, a"
+          + " larger batch limit or more places would bring; says what happens to lateness,"
+          + " handwork and the last piece, and what it costs.",
       "While it tries, Ctrl-C ends it and shows the best so far."
     },
     footer = {
@@ -141,7 +141,7 @@ final class WhatIfCommand implements Runnable {
       Answer answer = whatIf.run();
       answer.tried().forEach(tried -> Audited.plan(tried.book(), tried.plan()));
       Audited.plan(book, answer.alone());
-      return answer;
+      return tries.isEmpty() ? answer.withoutNeedless() : answer;
     } finally {
       line.clear();
       here.interruption().disarm();

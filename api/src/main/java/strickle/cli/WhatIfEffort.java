@@ -16,7 +16,7 @@ final class WhatIfEffort {
       paramLabel = "N",
       description = {
         "how long to try all of them, 1 to 3600; when left out, a number of schedules that takes"
-            + " some ten seconds"
+            + " some ten to twenty seconds"
       })
   private String seconds;
 

@@ -84,25 +84,7 @@ class ReadmeTest {
 
   @Test
   void everyCommandOfTheProgramIsShown() {
-    for (String command :
-        List.of(
-            "plan",
-            "replan",
-            "promise",
-            "bound",
-            "what-if",
-            "price",
-            "volume",
-            "batch",
-            "ballast",
-            "curing",
-            "drying",
-            "room",
-            "coat",
-            "cautions",
-            "lift",
-            "check",
-            "demo")) {
+    for (String command : Shell.commands()) {
       assertTrue(readme.contains("\n./strickle " + command + " "), command);
     }
   }

@@ -15,6 +15,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Set;
 
 /** Runs commands as {@code main} does, with streams that can be read and a clock that stands. */
 final class Shell {
@@ -74,16 +75,24 @@ final class Shell {
   Result call(Object... arguments) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
     ByteArrayOutputStream err = new ByteArrayOutputStream();
-    Surroundings here =
-        new Surroundings(
-            Clock.fixed(NOW, ZoneOffset.UTC),
-            new PrintStream(out, true, UTF_8),
-            new PrintStream(err, true, UTF_8),
-            () -> terminal,
-            new Interruption());
     String[] words = List.of(arguments).stream().map(Object::toString).toArray(String[]::new);
-    int code = Main.run(here, words);
+    int code = Main.run(surroundings(out, err), words);
     return new Result(code, out.toString(UTF_8), err.toString(UTF_8));
+  }
+
+  private Surroundings surroundings(ByteArrayOutputStream out, ByteArrayOutputStream err) {
+    return new Surroundings(
+        Clock.fixed(NOW, ZoneOffset.UTC),
+        new PrintStream(out, true, UTF_8),
+        new PrintStream(err, true, UTF_8),
+        () -> terminal,
+        new Interruption());
+  }
+
+  /** The names of all commands of the program. */
+  static Set<String> commands() {
+    return Main.commands(
+        quiet().surroundings(new ByteArrayOutputStream(), new ByteArrayOutputStream()));
   }
 
   /** The example book's text. */

@@ -3,6 +3,7 @@ package strickle.plan.whatif;
 import java.util.List;
 import java.util.Objects;
 import strickle.plan.Plan;
+import strickle.plan.Totals;
 
 /**
  * What would happen with each change that was tried.
@@ -20,5 +21,27 @@ public record Answer(Plan present, Plan alone, List<Tried> tried) {
     Objects.requireNonNull(present, "present");
     Objects.requireNonNull(alone, "alone");
     tried = List.copyOf(tried);
+  }
+
+  /**
+   * The same without those changes together of which a part that was tried as well does it alone:
+   * where they take lateness away, as much of it; else as much of everything.
+   */
+  public Answer withoutNeedless() {
+    return new Answer(present, alone, tried.stream().filter(one -> !isNeedless(one)).toList());
+  }
+
+  private boolean isNeedless(Tried one) {
+    return one.change() instanceof Together all
+        && tried.stream()
+            .filter(other -> all.changes().contains(other.change()))
+            .anyMatch(part -> isAsGood(part.plan().totals(), one.plan().totals()));
+  }
+
+  private boolean isAsGood(Totals part, Totals all) {
+    boolean late = all.weightedLateHours().compareTo(alone.totals().weightedLateHours()) < 0;
+    return late
+        ? part.weightedLateHours().compareTo(all.weightedLateHours()) <= 0
+        : Tried.BY_HELP.compare(part, all) <= 0;
   }
 }

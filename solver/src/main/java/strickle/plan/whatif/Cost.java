@@ -38,6 +38,7 @@ public record Cost(Optional<BigDecimal> amount, Optional<BigDecimal> eachCasting
         eachCasting
             .map(one -> one.add(other.eachCasting.orElse(BigDecimal.ZERO)))
             .or(other::eachCasting);
-    return new Cost(sum, each, how.equals(other.how) ? how : how + "; " + other.how);
+    String and = sum.isPresent() ? " and " : "; ";
+    return new Cost(sum, each, how.equals(other.how) ? how : how + and + other.how);
   }
 }

@@ -29,6 +29,7 @@ class PromiseTest {
 
   private int late;
   private int promises;
+  private int several;
 
   @Test
   void whatIsSaidToFreeAnOrderIsAPlanTheAuditFindsNothingIn() {
@@ -40,6 +41,7 @@ class PromiseTest {
       }
     }
     assertTrue(late > 60, () -> "too few late orders to tell: " + late);
+    assertTrue(several > 5, () -> "too few changes together to tell: " + several);
     assertTrue(promises > 50, () -> "too few promises to tell: " + promises);
   }
 
@@ -60,6 +62,7 @@ class PromiseTest {
       List<Freeing.Freed> ways = new ArrayList<>(freeing.ways());
       ways.add(freeing.again());
       ways.forEach(way -> assertKept(book, plan, order, way));
+      freeing.ways().forEach(way -> assertNothingNeedless(freeing, way));
     }
   }
 
@@ -72,6 +75,40 @@ class PromiseTest {
     assertEquals(
         List.of(), findings, () -> order.id() + " with " + way.reliefs() + ": " + findings);
     assertEquals(way.ready(), moments.minute(outcome(promised, order).ready()));
+  }
+
+  /** Of several changes together none does it without the others. */
+  private void assertNothingNeedless(Freeing freeing, Freeing.Freed way) {
+    for (Relief relief : way.reliefs()) {
+      List<Relief> others = way.reliefs().stream().filter(one -> !one.equals(relief)).toList();
+      if (!others.isEmpty()) {
+        several++;
+        boolean enough =
+            freeing.tryOut(others).filter(fewer -> freeing.isAsGood(fewer, way)).isPresent();
+        assertFalse(enough, () -> "not needed for it: " + relief + " of " + way.reliefs());
+      }
+    }
+  }
+
+  @Test
+  void anOrderWithoutWeightIsOfferedNothing() {
+    int seen = 0;
+    for (int number = 0; number < BOOKS; number++) {
+      Book book = AlteredStudios.book(number);
+      Optional<Plan> plan = Floors.plan(book);
+      for (OrderOutcome outcome : plan.map(Plan::orders).orElse(List.of())) {
+        boolean counts = book.order(outcome.order()).weight().signum() > 0;
+        if (!counts && outcome.lateMinutes() > 0) {
+          seen++;
+          Plan found = plan.get();
+          assertTrue(
+              Why.remedies(book, found).stream()
+                  .noneMatch(one -> one.order().equals(outcome.order())));
+          assertFalse(outcome.because().getLast().contains("would"), outcome.because().toString());
+        }
+      }
+    }
+    assertTrue(seen > 5, "too few late orders without weight: " + seen);
   }
 
   @Test
