@@ -8,8 +8,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import strickle.book.Book;
-import strickle.book.Fault;
-import strickle.book.Faulty;
 import strickle.json.PriceFile;
 import strickle.price.PriceRequest;
 import strickle.price.Prices;
@@ -78,25 +76,19 @@ final class PriceCommand implements Runnable {
     Optional<BigDecimal> wanted = values.decimal(MARGIN, margin);
     Optional<BigDecimal> end = values.decimal(ENDING, ending);
     values.done();
-    try {
-      print(wanted.orElse(USUAL_MARGIN), end.orElse(BigDecimal.ZERO));
-    } catch (Faulty faulty) {
-      throw new Faulty(faulty.faults().stream().map(PriceCommand::named).toList());
-    }
+    here.out()
+        .print(
+            OptionNames.told(
+                OPTIONS, () -> answer(wanted.orElse(USUAL_MARGIN), end.orElse(BigDecimal.ZERO))));
   }
 
-  private void print(BigDecimal wanted, BigDecimal end) {
+  private String answer(BigDecimal wanted, BigDecimal end) {
     PriceRequest request = new PriceRequest(wanted, end);
     Book book = argument.read();
     Prices prices =
         present == null
             ? Pricing.standard(book, request)
             : Pricing.planned(book, request, present.readUnderWay(book));
-    here.out().print(json ? PriceFile.write(prices) : PriceText.of(book, request, prices));
-  }
-
-  private static Fault named(Fault fault) {
-    String path = OPTIONS.getOrDefault(fault.path(), fault.path());
-    return new Fault(path, fault.found(), fault.right());
+    return json ? PriceFile.write(prices) : PriceText.of(book, request, prices);
   }
 }

@@ -10,6 +10,8 @@ final class Exact {
   /** Decimals of an amount that leaves the package. */
   static final int DECIMALS = 4;
 
+  private static final int MEANT = 9;
+
   static final BigDecimal HUNDRED = BigDecimal.valueOf(100);
 
   static final BigDecimal MINUTES_PER_HOUR = BigDecimal.valueOf(60);
@@ -42,5 +44,14 @@ final class Exact {
   /** The amount as it leaves the package: four decimals, halves away from zero. */
   static BigDecimal atTheDoor(BigDecimal amount) {
     return amount.setScale(DECIMALS, RoundingMode.HALF_UP);
+  }
+
+  /**
+   * The amount to the decimals that carry meaning. Masses come from binary arithmetic good to some
+   * fifteen digits: without this a price of exactly 44 could arrive as 44.00000000000001 and cost
+   * the buyer a unit more.
+   */
+  static BigDecimal meant(BigDecimal amount) {
+    return amount.setScale(MEANT, RoundingMode.HALF_UP);
   }
 }

@@ -66,4 +66,9 @@ record MaterialNeed(
     BigDecimal quantity = mix.add(mould).add(cavities.multiply(route)).add(good.multiply(packing));
     return Exact.divide(quantity.multiply(packPrice), packQuantity.multiply(good));
   }
+
+  /** What it costs a good piece at its packing. */
+  BigDecimal packingCost() {
+    return Exact.divide(packing.multiply(packPrice), packQuantity);
+  }
 }

@@ -9,6 +9,8 @@ import strickle.book.Book;
 import strickle.book.Form;
 import strickle.book.Mould;
 import strickle.book.Piece;
+import strickle.mix.CastingMass;
+import strickle.mix.Recipe;
 
 /**
  * What the cost of a piece rests on beside its minutes: a formula with its numbers, any of which
@@ -76,6 +78,14 @@ record PieceModel(
   /** The same at other rates. */
   PieceModel withRates(HourRates others) {
     return new PieceModel(cavities, goodShare, materials, forms, others);
+  }
+
+  /** Kilograms of wet mix that a good piece takes, with what is wasted and scrapped. */
+  BigDecimal mixKilograms(Book book, Piece piece) {
+    Recipe recipe = Recipe.of(book.mix(piece.mix()), book::material);
+    double grams = CastingMass.wetGrams(book.mould(piece.mould()), recipe);
+    BigDecimal good = cavities.multiply(goodShare);
+    return Exact.divide(BigDecimal.valueOf(grams).movePointLeft(3), good);
   }
 
   /** What a good piece costs that takes so many attended minutes. */

@@ -13,13 +13,6 @@ import org.joda.money.CurrencyUnit;
 record PriceEnding(BigDecimal ending, CurrencyUnit currency) {
 
   /**
-   * Decimals of a price that carry meaning. Masses come from binary arithmetic good to some fifteen
-   * digits: without this a price of exactly 44 could arrive as 44.00000000000001 and cost the buyer
-   * a unit more.
-   */
-  private static final int MEANT = 9;
-
-  /**
    * The smallest price with this ending that is not below the one given: 43.9345 becomes 44.00 with
    * the ending 0, 43.99 with 0.99, 44.50 with 0.50. Only that ending is used: with 0.50 no price
    * ends in .00.
@@ -28,7 +21,7 @@ record PriceEnding(BigDecimal ending, CurrencyUnit currency) {
    * @return with as many decimals as the currency has
    */
   BigDecimal upFrom(BigDecimal price) {
-    BigDecimal meant = price.setScale(MEANT, RoundingMode.HALF_UP);
+    BigDecimal meant = Exact.meant(price);
     BigDecimal whole = meant.subtract(ending).setScale(0, RoundingMode.CEILING);
     return whole.add(ending).setScale(currency.getDecimalPlaces());
   }

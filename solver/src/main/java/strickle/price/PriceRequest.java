@@ -18,6 +18,8 @@ import strickle.book.Faulty;
  */
 public record PriceRequest(BigDecimal marginPercent, BigDecimal ending) {
 
+  private static final BigDecimal MOST_PRICE = BigDecimal.valueOf(1_000_000_000);
+
   /**
    * Refuses a margin or an ending out of range.
    *
@@ -32,7 +34,8 @@ public record PriceRequest(BigDecimal marginPercent, BigDecimal ending) {
     }
   }
 
-  private static void checkMargin(BigDecimal margin, List<Fault> faults) {
+  /** Notes a margin that no price can have. */
+  static void checkMargin(BigDecimal margin, List<Fault> faults) {
     if (margin == null
         || margin.signum() < 0
         || margin.compareTo(Exact.HUNDRED) >= 0
@@ -46,6 +49,13 @@ public record PriceRequest(BigDecimal marginPercent, BigDecimal ending) {
     if (ending == null || ending.signum() < 0 || ending.compareTo(BigDecimal.ONE) >= 0) {
       String right = "the part of a price behind its whole units, from 0 to under 1, such as 0.99";
       faults.add(new Fault(".ending", found(ending), right));
+    }
+  }
+
+  /** Notes what is no price: it must be above 0 and no more than the book takes. */
+  static void checkPrice(String path, BigDecimal price, List<Fault> faults) {
+    if (price == null || price.signum() <= 0 || price.compareTo(MOST_PRICE) > 0) {
+      faults.add(new Fault(path, found(price), "a price above 0 and at most 1000000000"));
     }
   }
 

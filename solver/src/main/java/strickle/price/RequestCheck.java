@@ -20,15 +20,31 @@ final class RequestCheck {
   static List<Fault> faults(Book book, PriceRequest request) {
     List<Fault> faults = new ArrayList<>();
     for (Channel channel : book.channels()) {
-      if (!new Sale(channel).leavesRoomFor(request.marginPercent())) {
-        faults.add(noRoom(channel, request.marginPercent()));
-      }
+      room(channel, request.marginPercent(), faults);
     }
-    CurrencyUnit currency = book.studio().currency();
-    if (PriceRequest.digits(request.ending()) > currency.getDecimalPlaces()) {
-      faults.add(tooFine(request.ending(), currency));
-    }
+    faults.addAll(ofPrice(book, ".ending", request.ending()));
     return faults;
+  }
+
+  /** Notes a margin that the fee of a channel leaves no room for. */
+  static void room(Channel channel, BigDecimal marginPercent, List<Fault> faults) {
+    if (!new Sale(channel).leavesRoomFor(marginPercent)) {
+      faults.add(noRoom(channel, marginPercent));
+    }
+  }
+
+  /** A price, or a part of one, that has more digits than the currency. */
+  static List<Fault> ofPrice(Book book, String path, BigDecimal price) {
+    CurrencyUnit currency = book.studio().currency();
+    return PriceRequest.digits(price) > currency.getDecimalPlaces()
+        ? List.of(tooFine(path, price, currency))
+        : List.of();
+  }
+
+  /** A piece that a plan makes no good one of. */
+  static Fault notPlanned(String path, String piece) {
+    String found = '"' + piece + "\", of which the plan makes no good one";
+    return new Fault(path, found, "a piece of the plan, or no plan");
   }
 
   private static Fault noRoom(Channel channel, BigDecimal margin) {
@@ -45,12 +61,12 @@ final class RequestCheck {
     return new Fault(".marginPercent", found, right);
   }
 
-  private static Fault tooFine(BigDecimal ending, CurrencyUnit currency) {
+  private static Fault tooFine(String path, BigDecimal price, CurrencyUnit currency) {
     int places = currency.getDecimalPlaces();
     String right =
         places == 0
-            ? "0, for prices in " + currency.getCode() + " are whole"
+            ? "a whole number, for prices in " + currency.getCode() + " have no decimals"
             : "at most " + places + " decimals, as prices in " + currency.getCode() + " have";
-    return new Fault(".ending", PriceRequest.found(ending), right);
+    return new Fault(path, PriceRequest.found(price), right);
   }
 }

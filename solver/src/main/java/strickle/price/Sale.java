@@ -77,4 +77,18 @@ public record Sale(Channel channel) {
   public boolean leavesRoomFor(BigDecimal marginPercent) {
     return channel.percentFee().add(marginPercent).compareTo(Exact.HUNDRED) < 0;
   }
+
+  /** The same at another percent fee. */
+  Sale withFee(BigDecimal percent) {
+    return new Sale(
+        new Channel(
+            channel.id(), channel.name(), percent, channel.fixedFee(), channel.discountPercent()));
+  }
+
+  /** The same with another discount off the list price. */
+  Sale withDiscount(BigDecimal percent) {
+    return new Sale(
+        new Channel(
+            channel.id(), channel.name(), channel.percentFee(), channel.fixedFee(), percent));
+  }
 }
