@@ -69,7 +69,9 @@ final class BallastText {
                         + " wide, in all, with",
                     force(push)));
     lines.addAll(table.lines());
-    add("As a liquid of its density, the full head: so do fluid mixes that are poured in one go.");
+    add(
+        "As a liquid of its density, the full head (ACI 347, for a slump above 175 mm or 7 in): so"
+            + " do fluid mixes that are poured in one go.");
     if (pressure.wallNewtons().isPresent()) {
       add("The push acts a third of the depth above the floor: brace a thin wall there.");
     }

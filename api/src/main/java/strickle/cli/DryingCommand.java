@@ -23,7 +23,8 @@ import strickle.json.AnswerFile;
       "",
       "The file is CSV. Its first line is \"time,mass\" with times such as 2027-04-05T09:00, or"
           + " \"day,mass\" with days since the beginning; a mass may have its unit (\"2 lb 3 oz\"),"
-          + " else it is grams.",
+          + " else it is grams. Times may have their offset (2027-04-05T09:00-04:00); without it a"
+          + " clock change in between makes a day an hour too long or too short.",
       "",
       "Examples:",
       "  strickle drying planter.csv",

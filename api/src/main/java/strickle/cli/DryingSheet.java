@@ -2,6 +2,8 @@ package strickle.cli;
 
 import java.time.Duration;
 import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +21,8 @@ import strickle.cure.Weighing;
  * The weights of a piece as they stand in a file.
  *
  * @param file the file as it was given
- * @param begin the local time of the first weighing, when the file has times
+ * @param begin the local time of the first weighing, when the file has times; those with an offset
+ *     are all by the offset of the first
  * @param log the weights
  */
 record DryingSheet(String file, Optional<LocalDateTime> begin, DryingLog log) {
@@ -30,6 +33,7 @@ record DryingSheet(String file, Optional<LocalDateTime> begin, DryingLog log) {
   private static final List<List<String>> HEADERS =
       List.of(List.of(TIME, MASS), List.of(DAY, MASS));
   private static final Pattern PLACE = Pattern.compile("^[.]weighings\\[([0-9]+)][.](.*)$");
+  private static final Pattern OFFSET = Pattern.compile("T.*(Z|[+-][0-9:]+)$");
   private static final double MINUTES_PER_DAY = 24 * 60;
   private static final double MOST_DAYS = 3650;
 
@@ -42,11 +46,12 @@ record DryingSheet(String file, Optional<LocalDateTime> begin, DryingLog log) {
   static DryingSheet read(String file, double scaleStepGrams) {
     CsvTable table = CsvTable.read("FILE", file, HEADERS);
     Given values = new Given();
+    Optional<ZoneOffset> clock = clock(table);
     Optional<LocalDateTime> begin =
-        table.has(TIME) ? moment(new Given(), table.rows().get(0)) : Optional.empty();
+        table.has(TIME) ? moment(new Given(), table.rows().get(0), clock) : Optional.empty();
     List<Weighing> weighings = new ArrayList<>();
     for (CsvTable.Row row : table.rows()) {
-      Optional<Double> days = days(values, row, begin);
+      Optional<Double> days = days(values, row, begin, clock);
       Optional<Double> grams = grams(values, row);
       days.ifPresent(at -> grams.ifPresent(mass -> weighings.add(new Weighing(at, mass))));
     }
@@ -65,9 +70,9 @@ record DryingSheet(String file, Optional<LocalDateTime> begin, DryingLog log) {
   }
 
   private static Optional<Double> days(
-      Given values, CsvTable.Row row, Optional<LocalDateTime> begin) {
+      Given values, CsvTable.Row row, Optional<LocalDateTime> begin, Optional<ZoneOffset> clock) {
     if (row.cells().containsKey(TIME)) {
-      return moment(values, row)
+      return moment(values, row, clock)
           .flatMap(
               at -> begin.map(first -> Duration.between(first, at).toMinutes() / MINUTES_PER_DAY))
           .filter(
@@ -87,8 +92,39 @@ record DryingSheet(String file, Optional<LocalDateTime> begin, DryingLog log) {
                 values.must(0 <= days && days <= MOST_DAYS, row.where(DAY), row.cell(DAY), right));
   }
 
-  private static Optional<LocalDateTime> moment(Given values, CsvTable.Row row) {
-    return values.moment(row.where(TIME), row.cell(TIME));
+  /** A time of the table, by the clock that showed the first one: so days are elapsed days. */
+  private static Optional<LocalDateTime> moment(
+      Given values, CsvTable.Row row, Optional<ZoneOffset> clock) {
+    String where = row.where(TIME);
+    String text = row.cell(TIME);
+    boolean offset = hasOffset(text);
+    if (!values.must(
+        offset == clock.isPresent(),
+        where,
+        text,
+        "a time with" + (offset ? "out an offset" : " its offset") + ", as the first one has it")) {
+      return Optional.empty();
+    }
+    return clock.isPresent()
+        ? values
+            .offsetMoment(where, text)
+            .map(at -> at.withOffsetSameInstant(clock.get()).toLocalDateTime())
+        : values.moment(where, text);
+  }
+
+  /** The offset of the first time of the table; empty when its times are local. */
+  private static Optional<ZoneOffset> clock(CsvTable table) {
+    CsvTable.Row first = table.rows().get(0);
+    return table.has(TIME) && hasOffset(first.cell(TIME))
+        ? new Given()
+            .offsetMoment(TIME, first.cell(TIME))
+            .map(OffsetDateTime::getOffset)
+            .or(() -> Optional.of(ZoneOffset.UTC))
+        : Optional.empty();
+  }
+
+  private static boolean hasOffset(String text) {
+    return OFFSET.matcher(text).find();
   }
 
   private static Optional<Double> grams(Given values, CsvTable.Row row) {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.ResolverStyle;
 import java.util.ArrayList;
@@ -30,6 +31,7 @@ final class Given {
 
   private static final DateTimeFormatter DATE = strict("uuuu-MM-dd");
   private static final DateTimeFormatter TIME = strict("uuuu-MM-dd'T'HH:mm");
+  private static final DateTimeFormatter OFFSET_TIME = strict("uuuu-MM-dd'T'HH:mmXXX");
 
   private final List<Fault> faults = new ArrayList<>();
 
@@ -60,6 +62,14 @@ final class Given {
   Optional<LocalDateTime> moment(String option, String text) {
     String right = "a date such as 2027-04-05, or with a time such as 2027-04-05T09:00";
     Optional<LocalDateTime> moment = read(option, text, right, Given::moment);
+    return moment.filter(at -> must(isPlausible(at.getYear()), option, text, YEARS));
+  }
+
+  /** A date with a time and its offset from UTC, which says which of two hours is meant. */
+  Optional<OffsetDateTime> offsetMoment(String option, String text) {
+    String right = "a time with its offset such as 2027-04-05T09:00-04:00";
+    Optional<OffsetDateTime> moment =
+        read(option, text, right, given -> OffsetDateTime.parse(given, OFFSET_TIME));
     return moment.filter(at -> must(isPlausible(at.getYear()), option, text, YEARS));
   }
 

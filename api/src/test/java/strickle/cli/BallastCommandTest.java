@@ -76,6 +76,10 @@ class BallastCommandTest {
     String us =
         Shell.run(words[0], words[1], words[2], words[3], words[4], "--units", "us").done().out();
     assertTrue(us.contains("600.0 lb/ft²"), us);
+    assertTrue(us.contains("slump above 175 mm or 7 in"), us);
+    // Second-hand: 23.6 kN/m³ x 3 m is about 70 kPa; 2400 x 9.81 x 3 = 70.63.
+    Shell.Result deep = Shell.run("ballast", "--depth", "3 m", "--density", "2400", "--json");
+    assertEquals(70_630, number(deep, "pascals"), 0.005 * 70_630);
     Shell.Result mould = Shell.run("ballast", "--depth", "200", "--density", "2250", "--json");
     // Derived: 4.41 kPa, 0.5 %.
     assertEquals(4410, number(mould, "pascals"), 0.005 * 4410);

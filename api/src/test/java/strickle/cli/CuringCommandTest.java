@@ -53,6 +53,24 @@ class CuringCommandTest {
   }
 
   @Test
+  void wrongLinesOfALogAreAllToldByTheirNumber() {
+    Path log = Shell.file(folder, "log.csv", "hours,temperature\n6,15\n0,15\n3,99\n4,warm\n");
+    Shell.Result result = Shell.run("curing", "--log", log);
+    assertEquals(
+        List.of(log + " line 3, hours", log + " line 4, temperature", log + " line 5, temperature"),
+        result.paths(),
+        result.err());
+  }
+
+  @Test
+  void aLongLogIsReadWhole() {
+    String hours = "0.01,15\n0.01,25\n".repeat(100_000);
+    Path log = Shell.file(folder, "log.csv", "hours,temperature\n" + hours);
+    Shell.Result age = Shell.run("curing", "--log", log, "--datum", "0", "--json");
+    assertEquals(200_000 * 0.01 * 20, number(age, "degreeHours"), 1e-6);
+  }
+
+  @Test
   void fourWeeksAtFifteenDegreesAreSevenHundredTwentyEightDegreeDays() {
     // civinnovate.com/?p=18387, an exam question with its answer: datum −11 °C, 728 °C·d.
     Shell.Result result = Shell.run("curing", "--spent", "672@15", "--datum", "-11", "--json");

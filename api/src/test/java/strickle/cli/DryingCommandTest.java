@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -59,6 +60,15 @@ class DryingCommandTest {
   }
 
   @Test
+  void aDaysLossIsOfTheLesserMass() {
+    // Derived: 1000.0 to 998.0 g is 0.2004 % of the lesser (ASTM C642-97 §5.1), not 0.2000 %.
+    Path file = Shell.file(folder, "near.csv", "day,mass\n0,1030\n1,1015\n2,1006\n3,1000\n4,998\n");
+    Shell.Result result = Shell.run("drying", file, "--json");
+    assertEquals(0.2004, number(result, "lastDailyPercent"), 5e-5);
+    assertTrue(Shell.run("drying", file).done().out().contains("0.20 %"));
+  }
+
+  @Test
   void timesAndUnitsOfEitherSystemGiveTheSame() {
     // 1 lb = 453.59237 g: NIST, second-hand.
     String times =
@@ -77,6 +87,67 @@ class DryingCommandTest {
     assertTrue(json.contains("\"likely\": \"2027-04-13T09:00\""), json);
     String us = Shell.run("drying", file, "--scale-step", "0.01", "--units", "us").done().out();
     assertTrue(us.contains("2 lb 3.27 oz"), us);
+  }
+
+  private static String spring(String... times) {
+    double[] grams = {1050.00, 1038.94, 1030.33, 1018.39, 1008.69};
+    StringBuilder csv = new StringBuilder("time,mass\n");
+    for (int i = 0; i < times.length; i++) {
+      csv.append(times[i]).append(',').append(grams[i]).append('\n');
+    }
+    return csv.toString();
+  }
+
+  @Test
+  void timesWithAnOffsetCountElapsedDaysAcrossAClockChange() {
+    // Weighed every 24 hours elapsed; where clocks went forward on 14 March the later ones show an
+    // hour more.
+    Path elapsed =
+        Shell.file(
+            folder,
+            "elapsed.csv",
+            spring(
+                "2027-03-13T09:00-05:00",
+                "2027-03-14T10:00-04:00",
+                "2027-03-15T10:00-04:00",
+                "2027-03-17T10:00-04:00",
+                "2027-03-20T14:00Z"));
+    Shell.Result days = Shell.run("drying", log, "--scale-step", "0.01", "--json");
+    Shell.Result offset = Shell.run("drying", elapsed, "--scale-step", "0.01", "--json");
+    assertEquals(7, number(offset, "days"), 1e-12);
+    assertEquals(number(days, "lastDailyPercent"), number(offset, "lastDailyPercent"), 1e-12);
+    assertTrue(offset.out().contains("\"likely\": \"2027-03-21T09:00\""), offset.out());
+  }
+
+  @Test
+  void timesWithAndWithoutAnOffsetAreNotMixed() {
+    Path mixed =
+        Shell.file(
+            folder,
+            "mixed.csv",
+            spring("2027-03-13T09:00-05:00", "2027-03-14T10:00", "2027-03-15T10:00-04:70"));
+    Shell.Result result = Shell.run("drying", mixed);
+    assertEquals(List.of(mixed + " line 3, time", mixed + " line 4, time"), result.paths());
+    assertTrue(result.err().contains("a time with its offset, as the first one"), result.err());
+    Path local =
+        Shell.file(folder, "local.csv", spring("2027-03-13T09:00", "2027-03-14T10:00-04:00"));
+    assertEquals(List.of(local + " line 3, time"), Shell.run("drying", local).paths());
+  }
+
+  @Test
+  void aLongLogIsReadWhole() {
+    StringBuilder csv = new StringBuilder("day,mass\n");
+    for (int i = 0; i < 20_000; i++) {
+      double day = i / 1000.0;
+      csv.append(String.format(Locale.ROOT, "%.3f,%.2f%n", day, 1000 + 50 * Math.exp(-day / 4)));
+    }
+    Path file = Shell.file(folder, "long.csv", csv.toString());
+    Shell.Result result = Shell.run("drying", file, "--scale-step", "0.01", "--json");
+    assertEquals(20_000, number(result, "weighings"));
+    // What the shorter logs of the same curve say.
+    assertTrue(result.out().contains("\"likely\": 8"), result.out());
+    Path huge = Shell.file(folder, "huge.csv", csv.toString().repeat(40));
+    assertEquals(List.of("FILE"), Shell.run("drying", huge).paths());
   }
 
   @Test

@@ -1,9 +1,15 @@
 package strickle.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -120,6 +126,42 @@ class VolumeCommandTest {
     double inch = ml("volume", "--mesh", file, "--mesh-unit", "inch", "--json");
     // The factor 16387.064 mm³ in a cubic inch follows from 25.4 mm (16 CFR 500.19).
     assertEquals(16387.064 / 6 / 1000, inch, 1e-8);
+  }
+
+  /** The same tetrahedron as binary STL: a header of 80 bytes, a count, 50 bytes a triangle. */
+  private static byte[] binary(int triangles) {
+    float[][] corners = {
+      {0, 0, 0, 0, 1, 0, 1, 0, 0},
+      {0, 0, 0, 1, 0, 0, 0, 0, 1},
+      {0, 0, 0, 0, 0, 1, 0, 1, 0},
+      {1, 0, 0, 0, 1, 0, 0, 0, 1}
+    };
+    ByteBuffer file = ByteBuffer.allocate(84 + 50 * triangles).order(ByteOrder.LITTLE_ENDIAN);
+    file.putInt(80, triangles);
+    for (int i = 0; i < triangles; i++) {
+      file.position(84 + 50 * i + 12);
+      for (float one : corners[i]) {
+        file.putFloat(one);
+      }
+    }
+    return file.array();
+  }
+
+  @Test
+  void aBinaryMeshHoldsTheSameAsItsText() throws IOException {
+    // 1/6: octave.sourceforge.io/matgeom, tetrahedronVolume, read.
+    Path file = Files.write(folder.resolve("binary.stl"), binary(4));
+    assertEquals(
+        1 / 6.0 / 1000, ml("volume", "--mesh", file, "--mesh-unit", "mm", "--json"), 1e-12);
+    Path open = Files.write(folder.resolve("open.stl"), binary(3));
+    Shell.Result refused = Shell.run("volume", "--mesh", open, "--mesh-unit", "mm");
+    assertTrue(refused.err().contains("open edges: 3 of 6"), refused.err());
+    assertFalse(refused.err().contains("volumeMl"), refused.err());
+    byte[] cut = Arrays.copyOf(binary(4), 200);
+    Path half = Files.write(folder.resolve("half.stl"), cut);
+    Shell.Result cutOff = Shell.run("volume", "--mesh", half, "--mesh-unit", "mm");
+    assertEquals(List.of("--mesh"), cutOff.paths());
+    assertTrue(cutOff.err().contains("200 bytes"), cutOff.err());
   }
 
   @Test

@@ -12,7 +12,9 @@ public final class FormPressure {
 
   /**
    * The pressure at a depth below the surface: p = ρ g h (ACI 347-04, Eq. 2.1), the full liquid
-   * head. That is the case of fluid mixes poured in one go; stiffer mixes press less.
+   * head. That is the rule for a slump above 175 mm (7 in.), self-compacting mixes and fast fills
+   * (letter of its author in Concrete Construction, "Use updated wall pressure formulas"), and so
+   * for fluid mixes poured in one go; stiffer mixes press less.
    *
    * @param wetDensityKgPerM3 density of the wet mix in kg/m³, above 0
    * @param depthMm depth below the surface in millimetres, 0 or more

@@ -86,7 +86,7 @@ public final class StlMesh {
       throw refused(
           "a mesh that is not closed (open edges: " + edges.open() + " of " + edges.all() + ")",
           "a closed mesh, every edge shared by exactly two faces wound the same way round; "
-              + "close its holes, or give the mould's volumeMl");
+              + "close its holes, or measure it another way, as by the water that fills it");
     }
   }
 

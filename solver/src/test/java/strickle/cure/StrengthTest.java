@@ -64,6 +64,12 @@ class StrengthTest {
   }
 
   @Test
+  void theOtherCurveEndsWhereItsTableDoes() {
+    // ACI 209R-92, table 2.2.1, ultimate: 1.18, value from memory.
+    assertEquals(1.18, Strength.aci209(1e9), 0.01);
+  }
+
+  @Test
   void theBandHoldsEveryCementAndAnAgeThatIsAFifthOff() {
     Random random = new Random(6);
     for (int i = 0; i < 500; i++) {

@@ -22,6 +22,17 @@ class FormPressureTest {
   }
 
   @Test
+  void fluidMixesPressWithTheirFullHeadHoweverDeep() {
+    // ACI 347 by a letter of its author (concreteconstruction.net, "Use updated wall pressure
+    // formulas"): formulas with a lower pressure are for a slump up to 7 in. (175 mm); for more
+    // p = w h. The studio's mixes are more fluid than that, so nothing is taken off.
+    for (int feet : new int[] {1, 4, 10, 20, 40}) {
+      double pascals = FormPressure.pascals(150 * KG_PER_LB / M3_PER_FT3, feet * MM_PER_FT);
+      assertEquals(150 * feet, pascals / PASCALS_PER_PSF, 1e-9 * 150 * feet);
+    }
+  }
+
+  @Test
   void threeMetresOfConcretePressWithSeventyKilopascals() {
     // Second-hand: 23.6 kN/m³ x 3 m is about 70 kPa; 2400 x 9.81 x 3 = 70.63.
     assertEquals(70_630, FormPressure.pascals(2400, 3000), 0.005 * 70_630);

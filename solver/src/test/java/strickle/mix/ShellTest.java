@@ -72,14 +72,24 @@ class ShellTest {
 
   @Test
   void anInnerSolidThatComesThroughIsRefused() {
-    List<Solid> inner =
-        List.of(
-            new Cylinder(51, 40), new Cylinder(50, 40), new Cylinder(40, 51), new Box(80, 80, 9));
+    List<Solid> inner = List.of(new Cylinder(51, 40), new Cylinder(40, 51), new Box(80, 80, 9));
     for (Solid solid : inner) {
       Faulty faulty = assertThrows(Faulty.class, () -> Shell.of(new Cylinder(50, 50), solid));
       Fault fault = faulty.faults().get(0);
       assertEquals(".inner", fault.path());
       assertTrue(fault.found().contains("comes through the"), fault.found());
+    }
+  }
+
+  @Test
+  void anInnerSolidThatTouchesTheWallIsNotSaidToComeThroughByNothing() {
+    for (double radius : new double[] {50, 50.0000001}) {
+      Faulty faulty =
+          assertThrows(
+              Faulty.class, () -> Shell.of(new Cylinder(50, 50), new Cylinder(radius, 40)));
+      assertEquals(
+          "a solid that touches the wall and leaves it no thickness",
+          faulty.faults().get(0).found());
     }
   }
 
