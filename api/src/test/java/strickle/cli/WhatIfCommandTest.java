@@ -4,10 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -56,6 +60,23 @@ class WhatIfCommandTest {
     assertTrue(out.contains("Would change nothing: "), out);
     assertTrue(out.contains("a room never cooler than 20 °C"), out);
     out.lines().forEach(line -> assertTrue(Width.of(line) <= 100, line));
+  }
+
+  /** The figures of both are the same: what was planned, and what each change costs. */
+  @Test
+  void theJsonHasTheFiguresOfTheText() {
+    String text = call().done().out().replaceAll("\\s+", " ");
+    String json = call("--json").done().out();
+    Matcher late = Pattern.compile("\"weightedLateHours\": ([0-9.]+)").matcher(json);
+    assertTrue(late.find(), json);
+    assertTrue(text.contains("with late hours of " + late.group(1) + ","), text);
+    Matcher amount = Pattern.compile("\"amount\": ([0-9.]+)").matcher(json);
+    int amounts = 0;
+    while (amount.find()) {
+      String money = new BigDecimal(amount.group(1)).setScale(2, RoundingMode.HALF_UP) + "";
+      amounts += text.contains(money + ", ") ? 1 : 0;
+    }
+    assertTrue(amounts > 0, text);
   }
 
   @Test
