@@ -24,6 +24,9 @@ final class HappeningFaults {
 
   private static final int MOST_DAYS_AWAY = 1000;
 
+  /** Nothing of a plan is done a year before the plan begins. */
+  private static final int MOST_DAYS_BEFORE = 366;
+
   private final Book book;
   private final Plan present;
   private final List<Happening> happened;
@@ -69,8 +72,8 @@ final class HappeningFaults {
       names(i, happened.get(i));
       if (faults.size() == faultsBefore) {
         once(i, happened.get(i), told);
-        times(i, happened.get(i));
       }
+      times(i, happened.get(i));
     }
   }
 
@@ -156,12 +159,30 @@ final class HappeningFaults {
 
   private void times(int i, Happening one) {
     one.start().ifPresent(start -> notToCome(i, ".start", start));
+    one.start().ifPresent(start -> notLongAgo(i, ".start", start));
+    one.from().ifPresent(from -> notLongAgo(i, ".from", from));
+    if (one.kind() == HappeningKind.BROKEN) {
+      notToCome(i, ".from", one.from().orElseThrow());
+    }
     one.end().ifPresent(end -> notToCome(i, ".end", end));
     if (one.kind() == HappeningKind.AWAY) {
       LocalDateTime to = one.to().orElseThrow();
       LocalDateTime most = one.from().orElseThrow().plusDays(MOST_DAYS_AWAY);
       must(!to.isAfter(most), i, ".to", to, "a time not after " + most);
     }
+  }
+
+  private void notLongAgo(int i, String field, LocalDateTime at) {
+    must(!isLongAgo(present, at), i, field, at, "a time not before " + first(present));
+  }
+
+  /** Whether something is so long before a plan begins that it cannot be part of it. */
+  static boolean isLongAgo(Plan plan, LocalDateTime at) {
+    return at.isBefore(first(plan));
+  }
+
+  private static LocalDateTime first(Plan plan) {
+    return plan.from().toLocalDateTime().minusDays(MOST_DAYS_BEFORE);
   }
 
   private void notToCome(int i, String field, LocalDateTime at) {
@@ -201,6 +222,11 @@ final class HappeningFaults {
           start,
           time.local(earliest) + " or later, when " + before + " was done");
     }
+  }
+
+  /** Nobody was in two places at once. */
+  void ofPeople(Map<String, Task> history) {
+    faults.addAll(HandsFull.faults(happened, history, time, now));
   }
 
   /** Nobody used more forms or places than there are. */

@@ -146,8 +146,10 @@ final class Pushing {
 
   private void place(Task task) {
     String id = Tasks.idOf(task);
-    boolean still = pinned.contains(id) || standing.start(task) >= until;
-    Optional<Task> moved = still ? Optional.of(task) : first(task);
+    boolean pin = pinned.contains(id);
+    boolean still = pin || standing.start(task) >= until;
+    boolean free = pin || !still || isFree(task);
+    Optional<Task> moved = still ? Optional.of(task).filter(one -> free) : first(task);
     boolean goesOut = moved.isEmpty() || (!still && standing.start(moved.get()) >= until);
     pushed.put(id, goesOut ? task : moved.get());
     if (goesOut) {
@@ -156,6 +158,12 @@ final class Pushing {
       take(pushed.get(id));
       held(pushed.get(id));
     }
+  }
+
+  /** Whether whoever is to do a task is at nothing else that has been pushed there. */
+  private boolean isFree(Task task) {
+    int minutes = (int) task.minutes();
+    return stints.get(task.person()).takenBy(standing.start(task), minutes).isEmpty();
   }
 
   /** Where a task fits in first, by who is to do it or, where that is too late, by another. */

@@ -17,6 +17,7 @@ import strickle.book.Book;
 import strickle.book.Fault;
 import strickle.book.Faulty;
 import strickle.book.Feasible;
+import strickle.plan.audit.Audit;
 import strickle.plan.replan.Comparison;
 import strickle.plan.replan.Move;
 import strickle.plan.replan.ReplanRequest;
@@ -47,6 +48,7 @@ public final class Replanning {
   /** So many lots at a time are tried to be moved back. */
   private static final int MOST_TURNS = 60;
 
+  private final Book book;
   private final ReplanRequest request;
   private final Standing standing;
   private final RestSearch search;
@@ -54,6 +56,7 @@ public final class Replanning {
   private final Set<String> frozen = new TreeSet<>();
 
   private Replanning(Book book, Plan present, ReplanRequest request) {
+    this.book = book;
     this.request = request;
     this.standing = StandingReader.of(book, present, request.happened(), request.now());
     Owed owed = Owed.of(standing);
@@ -111,7 +114,11 @@ public final class Replanning {
     for (int until : pushedUntil()) {
       for (boolean anybody : List.of(false, true)) {
         Pushing pushing = search.pushing(anybody, until);
-        all.add(search.of(Reading.of(this::isAny).pushedBy(pushing), ALL));
+        RestPlan pushed = search.of(Reading.of(this::isAny).pushedBy(pushing), ALL);
+        // Runs under way are taken to be where they are told to be, also where there is no place.
+        if (Audit.of(book, pushed.plan()).isEmpty()) {
+          all.add(pushed);
+        }
       }
     }
     RestPlan free = lessLate(Collections.min(all), task -> false);

@@ -53,6 +53,7 @@ final class StandingReader {
     Stream<OffsetDateTime> told =
         happened.stream()
             .flatMap(one -> one.start().stream())
+            .filter(start -> !HappeningFaults.isLongAgo(present, start))
             .map(start -> ofPlan.at(ofPlan.minute(start)));
     OffsetDateTime first =
         Stream.concat(done, told)
@@ -76,6 +77,7 @@ final class StandingReader {
     present.tasks().stream().filter(Task::isHistory).forEach(task -> add(left, task));
     happened.stream().filter(Happening::isTask).forEach(one -> add(left, one));
     faults.ofOrder(history);
+    faults.ofPeople(history);
     faults.raise();
     List<History.Broken> broken = broken();
     faults.ofThings(history, scrapped);

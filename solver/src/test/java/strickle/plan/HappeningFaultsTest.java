@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import static strickle.plan.Studios.MONDAY;
 import static strickle.plan.Studios.TUESDAY;
 import static strickle.plan.Studios.at;
+import static strickle.plan.Studios.form;
 import static strickle.plan.Studios.order;
 import static strickle.plan.Studios.tiles;
 import static strickle.plan.Told.away;
@@ -18,6 +19,7 @@ import static strickle.plan.Told.step;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import strickle.book.Book;
+import strickle.book.Draft;
 import strickle.book.Fault;
 import strickle.book.Faulty;
 import strickle.plan.replan.Happening;
@@ -117,5 +119,56 @@ class HappeningFaultsTest {
     assertEquals(
         List.of("$.happened[0].lot", "$.happened[1].person"),
         faults.stream().map(Fault::path).toList());
+  }
+
+  @Test
+  void whatIsUnknownIsToldTogetherWithWhatIsInTheFuture() {
+    List<Fault> faults = faults(PLAN, MONDAY + "09:10", poured("L9", "anna", MONDAY + "09:20", ""));
+    assertEquals(
+        List.of("$.happened[0].lot", "$.happened[0].person", "$.happened[0].start"),
+        faults.stream().map(Fault::path).toList());
+  }
+
+  @Test
+  void nobodyIsAtTwoPoursAtOnce() {
+    Book two = Draft.of(BOOK).forms(form("tray", 2)).book();
+    Happening second = poured("L2", "ana", MONDAY + "09:30", MONDAY + "10:05");
+    ReplanRequest request =
+        new ReplanRequest(
+            at(TUESDAY + "12:00"),
+            at(TUESDAY + "12:00"),
+            List.of(POURED, second),
+            Effort.ofSchedules(5),
+            0);
+    Faulty faulty = assertThrows(Faulty.class, () -> Replanning.of(two, PLAN, request));
+    assertEquals(1, faulty.faults().size(), faulty.getMessage());
+    Fault fault = faulty.faults().get(0);
+    assertEquals("$.happened[1].person", fault.path());
+    assertTrue(fault.found().contains("$.happened[0] has them at the pour of L1"), fault.found());
+  }
+
+  @Test
+  void nobodyPoursWhileAway() {
+    Happening away = away("ana", MONDAY + "09:20", MONDAY + "12:00");
+    assertRefused("$.happened[0].person", "$.happened[1] has them away", POURED, away);
+    Happening before = away("ana", MONDAY + "08:00", MONDAY + "09:00");
+    Happening after = away("ana", MONDAY + "09:35", MONDAY + "12:00");
+    ReplanRequest request =
+        new ReplanRequest(
+            at(MONDAY + "12:00"),
+            at(MONDAY + "12:00"),
+            List.of(POURED, before, after),
+            Effort.ofSchedules(5),
+            0);
+    assertEquals("ana", Replanning.of(BOOK, PLAN, request).run().plan().tasks().get(0).person());
+  }
+
+  @Test
+  void nothingBreaksInTheFutureAndNothingIsDoneYearsBefore() {
+    assertRefused("$.happened[0].from", "over by now", broken("tray", 1, "2027-05-01T09:00"));
+    assertRefused(
+        "$.happened[0].start",
+        "not before 2026-04-",
+        poured("L1", "ana", "2020-01-01T09:00", "2020-01-01T09:35"));
   }
 }
