@@ -238,7 +238,10 @@ public final class Replanning {
       }
     }
     return new Replanned(
-        best.plan(), moves, Comparison.orders(standing.present(), best.plan()), thawed);
+        Why.explained(book, best.plan()),
+        moves,
+        Comparison.orders(standing.present(), best.plan()),
+        thawed);
   }
 
   private static String inTheWay(RestPlan best, RestPlan held) {

@@ -2,6 +2,7 @@ package strickle.plan;
 
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,21 +60,42 @@ public final class Why {
     Reasons reasons = reasons(book, plan);
     List<OrderOutcome> outcomes = new ArrayList<>();
     for (OrderOutcome one : plan.orders()) {
-      List<String> because = one.lateMinutes() == 0 ? List.of() : reasons.of(one.order());
-      outcomes.add(new OrderOutcome(one.order(), one.ready(), one.lateMinutes(), because));
+      outcomes.add(explained(one, reasons));
     }
     return plan.withOrders(outcomes);
   }
 
+  /**
+   * Where pieces are lost, an order may wait for others than the reasons read; it stays as it is.
+   */
+  private static OrderOutcome explained(OrderOutcome one, Reasons reasons) {
+    List<String> because = one.lateMinutes() == 0 ? List.of() : one.because();
+    if (one.lateMinutes() > 0 && reasons.isReady(one.order(), one.ready())) {
+      because = reasons.of(one.order());
+    }
+    return new OrderOutcome(one.order(), one.ready(), one.lateMinutes(), because);
+  }
+
   private static Reasons reasons(Book book, Plan plan) {
-    StudioTime time = new StudioTime(plan.from().toInstant(), book.studio().timeZone());
+    OffsetDateTime from = first(plan);
+    StudioTime time = new StudioTime(from.toInstant(), book.studio().timeZone());
     Stream<OffsetDateTime> ends =
         Stream.concat(plan.tasks().stream().map(Task::end), plan.ready().stream().map(Ready::at));
     long last = ends.mapToLong(end -> time.minute(end.toInstant())).max().orElse(0);
     Map<String, Calendar> hours = new HashMap<>();
-    for (Person person : book.people()) {
+    Book left = Absences.outOf(book, time, plan.history().map(History::away).orElse(List.of()));
+    for (Person person : left.people()) {
       hours.put(person.id(), Hours.calendar(person, time, (int) last + BEYOND_MINUTES));
     }
-    return new Reasons(book, plan, hours);
+    return new Reasons(book, plan, from, hours);
+  }
+
+  /** The plan's beginning, or the first thing that happened before. */
+  private static OffsetDateTime first(Plan plan) {
+    return plan.tasks().stream()
+        .map(Task::start)
+        .filter(start -> start.isBefore(plan.from()))
+        .min(Comparator.naturalOrder())
+        .orElse(plan.from());
   }
 }

@@ -83,4 +83,18 @@ class PushedReplansTest {
           free.plan().totals().weightedLateHours(), now.plan().totals().weightedLateHours());
     }
   }
+
+  @Test
+  void aLateOrderIsToldWhatBoundItAndWhatWouldFreeIt() {
+    Book book = book(MONDAY + "20:00");
+    Happening late = poured("L1", "ana", MONDAY + "11:30", MONDAY + "12:05");
+    Replanned now = replanned(book, MONDAY + "14:00", MONDAY + "14:00", late);
+    List<String> because = now.plan().orders().get(0).because();
+    // The second is poured after the first is out, and out itself on Tuesday.
+    assertTrue(because.get(0).contains("after A is due"), because.toString());
+    assertTrue(because.stream().anyMatch(line -> line.contains("L1-1")), because.toString());
+    assertTrue(because.stream().noneMatch(line -> line.contains("no plan was found")));
+    String last = because.get(because.size() - 1);
+    assertTrue(last.contains("would free it") || last.contains("would help"), because.toString());
+  }
 }

@@ -34,8 +34,10 @@ final class Alone {
   }
 
   private Optional<Integer> ready(Floor floor) {
-    Chain one = Chain.of(floor.book(), course.piece(), 1);
-    return Placing.place(floor, one, List.of(), 0)
+    boolean begun = course.done() > 0;
+    Chain one = begun ? course.chain() : Chain.of(floor.book(), course.piece(), 1);
+    List<Placed> kept = begun ? course.begun() : List.of();
+    return Placing.place(floor, one, kept, floor.moments().begins())
         .map(tasks -> tasks.get(one.last()).end() + one.finalDryMinutes());
   }
 
@@ -45,7 +47,9 @@ final class Alone {
     int ready = 0;
     for (Course run : runs) {
       Course free = run.unsettled();
-      Optional<List<Placed>> tasks = Placing.place(floor, free.chain(), List.of(), 0);
+      List<Placed> kept = run.done() > 0 ? run.begun() : List.of();
+      int begins = floor.moments().begins();
+      Optional<List<Placed>> tasks = Placing.place(floor, free.chain(), kept, begins);
       if (tasks.isEmpty()) {
         return Optional.empty();
       }

@@ -122,6 +122,12 @@ record Chain(Piece piece, int castings, int washMinutes, List<Stage> stages, Lis
     return new Chain(piece, castings, washMinutes, stages, later);
   }
 
+  /** The same chain with no more than its first stages. */
+  Chain endingWith(int count) {
+    List<Need> taken = needs.stream().filter(need -> need.opens() < count).toList();
+    return new Chain(piece, castings, washMinutes, stages.subList(0, count), taken);
+  }
+
   /** The same chain without the most-waits before these stages. */
   Chain withoutMost(IntPredicate which) {
     List<Stage> others =

@@ -12,8 +12,25 @@ import strickle.book.Piece;
  * @param settled whether a pin says when it is poured
  * @param tasks pour, demould and steps, in order
  * @param ready the minute it is ready
+ * @param done how many of the tasks, from the pour on, have at least begun and stay as they are
  */
-record Course(String lot, String run, Chain chain, boolean settled, List<Placed> tasks, int ready) {
+record Course(
+    String lot, String run, Chain chain, boolean settled, List<Placed> tasks, int ready, int done) {
+
+  /** A run of which nothing has happened yet. */
+  Course(String lot, String run, Chain chain, boolean settled, List<Placed> tasks, int ready) {
+    this(lot, run, chain, settled, tasks, ready, 0);
+  }
+
+  /** Whether it goes the whole way; a run of which nothing is left leaves it early. */
+  boolean isWhole() {
+    return tasks.size() == piece().route().size() + 2;
+  }
+
+  /** The tasks that stay wherever the others go: what has happened, or else its pour. */
+  List<Placed> begun() {
+    return tasks.subList(0, Math.max(1, done));
+  }
 
   Piece piece() {
     return chain.piece();
@@ -30,17 +47,17 @@ record Course(String lot, String run, Chain chain, boolean settled, List<Placed>
   /** The same run with other tasks; poured apart from its lot unless its pour is settled. */
   Course moved(List<Placed> otherTasks) {
     String from = settled ? lot : run;
-    return new Course(from, run, chain, settled, otherTasks, readyAfter(otherTasks));
+    return new Course(from, run, chain, settled, otherTasks, readyAfter(otherTasks), done);
   }
 
   /** The same run with other tasks, in its lot. */
   Course with(List<Placed> otherTasks) {
-    return new Course(lot, run, chain, settled, otherTasks, readyAfter(otherTasks));
+    return new Course(lot, run, chain, settled, otherTasks, readyAfter(otherTasks), done);
   }
 
   /** The same run with no pin on it. */
   Course unsettled() {
-    return new Course(lot, run, chain, false, tasks, ready);
+    return new Course(lot, run, chain, false, tasks, ready, done);
   }
 
   private int readyAfter(List<Placed> otherTasks) {

@@ -1,9 +1,13 @@
 package strickle.plan.why;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
 import strickle.book.Book;
 import strickle.book.Piece;
 import strickle.plan.Lot;
@@ -23,11 +27,18 @@ final class Courses {
   private final Moments moments;
   private final Map<Place, Placed> tasks = new HashMap<>();
   private final Map<String, Integer> ready = new HashMap<>();
+  private final Set<Placed> begun = Collections.newSetFromMap(new IdentityHashMap<>());
 
   private Courses(Book book, Plan plan, Moments moments) {
     this.book = book;
     this.moments = moments;
-    plan.tasks().forEach(task -> tasks.put(place(task), placed(task)));
+    for (Task task : plan.tasks()) {
+      Placed placed = placed(task);
+      tasks.put(place(task), placed);
+      if (task.isHistory()) {
+        begun.add(placed);
+      }
+    }
     for (Ready one : plan.ready()) {
       ready.put(one.run(), moments.minute(one.at()));
     }
@@ -50,16 +61,22 @@ final class Courses {
   private Course course(Lot lot, Run run) {
     Piece piece = book.piece(run.piece());
     List<Placed> own = new ArrayList<>(List.of(task(new Place(lot.id(), Chain.POUR))));
+    boolean lost = run.scrapped() > 0 && !ready.containsKey(run.id());
     for (int stage = Chain.DEMOULD; stage <= piece.route().size() + 1; stage++) {
-      own.add(task(new Place(run.id(), stage)));
+      Place place = new Place(run.id(), stage);
+      if (!lost || tasks.containsKey(place)) {
+        own.add(task(place));
+      }
     }
-    Integer at = ready.get(run.id());
-    if (at == null) {
+    if (!lost && !ready.containsKey(run.id())) {
       throw unfit("no moment at which run " + run.id() + " is ready");
     }
-    boolean settled = settled(own.get(Chain.POUR));
+    int at = lost ? own.get(own.size() - 1).end() : ready.get(run.id());
+    int done = (int) IntStream.range(0, own.size()).filter(i -> begun.contains(own.get(i))).count();
+    boolean settled = done > 0 || settled(own.get(Chain.POUR));
     Chain chain = Chain.of(book, piece, run.castings());
-    return new Course(lot.id(), run.id(), chain, settled, own, at);
+    Chain gone = lost ? chain.endingWith(own.size()) : chain;
+    return new Course(lot.id(), run.id(), gone, settled, own, at, done);
   }
 
   /** A pin settles the whole lot that is poured there and then. */

@@ -54,7 +54,7 @@ final class Explanation {
     Alone alone = new Alone(floor, course);
     List<String> lines = new ArrayList<>();
     lines.add(headline(course));
-    beginning(alone).ifPresent(lines::add);
+    beginning(course, alone).ifPresent(lines::add);
     elders().ifPresent(lines::add);
     List<String> way = way(alone);
     List<Line> chain = new ArrayList<>(waits(course).stream().toList());
@@ -101,24 +101,43 @@ final class Explanation {
   }
 
   /** Told when the time from the plan's beginning was too short from the first. */
-  private Optional<String> beginning(Alone alone) {
-    if (due < 0) {
+  private Optional<String> beginning(Course course, Alone alone) {
+    int begins = moments.begins();
+    String when = begins > 0 ? "when it was laid out anew" : "when the plan begins";
+    if (due < begins) {
       return Optional.of(
           order.id()
               + " was due "
               + moments.say(due)
-              + ", before the plan begins "
-              + moments.say(0));
+              + (begins > 0 ? ", before it was laid out anew " : ", before the plan begins ")
+              + moments.say(begins));
+    }
+    if (course.done() > 0) {
+      return Optional.of(begun(course));
     }
     boolean tooShort = alone.ready().orElse(0) > due;
     return tooShort
         ? Optional.of(
             "nothing starts before "
-                + moments.say(0)
-                + ", when the plan begins; that leaves "
-                + Moments.lasting(due)
+                + moments.say(begins)
+                + ", "
+                + when
+                + "; that leaves "
+                + Moments.lasting(due - begins)
                 + " until it is due")
         : Optional.empty();
+  }
+
+  private String begun(Course course) {
+    Placed last = course.task(course.done() - 1);
+    return "so far "
+        + (course.done() == 1
+            ? "it is poured"
+            : course.chain().stages().get(course.done() - 1).name() + " was the last done")
+        + ", by "
+        + floor.book().person(last.person()).name()
+        + " "
+        + moments.between(last.start(), last.end());
   }
 
   private Optional<String> elders() {
@@ -156,9 +175,9 @@ final class Explanation {
   }
 
   /** Closed hours from the plan's beginning on, when something else held the pour after them. */
-  private static boolean isBeforeOpening(Hold hold, Course course) {
+  private boolean isBeforeOpening(Hold hold, Course course) {
     return hold instanceof Hold.Closed
-        && hold.from() == 0
+        && hold.from() == moments.begins()
         && hold.until() < course.task(Chain.POUR).start();
   }
 

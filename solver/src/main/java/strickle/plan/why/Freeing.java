@@ -104,14 +104,13 @@ final class Freeing {
 
   /** The run as early as it goes: in its lot's pour where that is, or poured apart. */
   private static Course earlier(Floor rest, Course course) {
+    int begins = rest.moments().begins();
     Stream<Course> inItsLot =
-        Placing.place(rest, course.chain(), course.tasks().subList(0, 1), 0)
-            .map(course::with)
-            .stream();
+        Placing.place(rest, course.chain(), course.begun(), begins).map(course::with).stream();
     Stream<Course> apart =
         course.settled()
             ? Stream.of()
-            : Placing.place(rest, course.chain(), List.of(), 0).map(course::moved).stream();
+            : Placing.place(rest, course.chain(), List.of(), begins).map(course::moved).stream();
     return Stream.concat(apart, inItsLot)
         .filter(moved -> moved.ready() < course.ready())
         .min(Comparator.comparingInt(Course::ready))

@@ -37,16 +37,20 @@ final class Holds {
 
   /** The minute a task is allowed by the one before it and by its wait. */
   int allowed(int stage) {
+    int begins = others.moments().begins();
     if (stage == Chain.POUR) {
-      return 0;
+      return begins;
     }
     int from = chain.waitFrom(stage, course.task(stage - 1));
-    return others.over(chain.stages().get(stage), from);
+    return Math.max(begins, others.over(chain.stages().get(stage), from));
   }
 
   /** What held a stage, in order of time. */
   List<Hold> at(int stage) {
     List<Hold> holds = new ArrayList<>();
+    if (stage < course.done()) {
+      return holds;
+    }
     int start = course.task(stage).start();
     int at = allowed(stage);
     if (stage == Chain.POUR && course.settled() && at < start) {

@@ -22,11 +22,23 @@ final class Moments {
 
   private final Instant from;
   private final ZoneId zone;
+  private final int begins;
 
   /** A line that begins at the whole minute {@code from} lies in. */
   Moments(OffsetDateTime from, ZoneId zone) {
+    this(from, zone, from);
+  }
+
+  /** A line on which nothing new begins before the moment {@code opens}. */
+  Moments(OffsetDateTime from, ZoneId zone, OffsetDateTime opens) {
     this.from = from.toInstant().truncatedTo(ChronoUnit.MINUTES);
     this.zone = zone;
+    this.begins = minute(opens);
+  }
+
+  /** The minute before which nothing new begins: 0, or later in a plan laid out anew. */
+  int begins() {
+    return begins;
   }
 
   /** The minute a moment lies in; negative before the plan begins. */

@@ -18,7 +18,7 @@ record Need(Thing thing, int units, int opens, int closes, boolean atEnd) {
   }
 
   int to(List<Placed> tasks, int ready) {
-    if (closes == tasks.size()) {
+    if (closes >= tasks.size()) {
       return ready;
     }
     return atEnd ? tasks.get(closes).end() : tasks.get(closes).start();

@@ -1,11 +1,13 @@
 package strickle.plan.why;
 
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import strickle.book.Book;
 import strickle.book.Order;
 import strickle.plan.Cover;
+import strickle.plan.History;
 import strickle.plan.Plan;
 import strickle.shop.Calendar;
 
@@ -18,15 +20,27 @@ public final class Reasons {
   /**
    * Reads a plan with its book.
    *
-   * @param hours everybody's opening hours by id, in minutes since the plan began, to well after
-   *     its end
+   * @param from the moment from which the hours are counted: when the plan began, or the first
+   *     thing that happened before
+   * @param hours everybody's opening hours by id, in minutes since then, to well after its end
    * @throws IllegalArgumentException when the plan is not one of this book or lacks a task
    */
-  public Reasons(Book book, Plan plan, Map<String, Calendar> hours) {
-    Moments moments = new Moments(plan.from(), book.studio().timeZone());
+  public Reasons(Book book, Plan plan, OffsetDateTime from, Map<String, Calendar> hours) {
+    OffsetDateTime opens = plan.history().map(History::now).orElse(from);
+    Moments moments = new Moments(from, book.studio().timeZone(), opens);
     Cover cover = Cover.of(plan.coverPercent());
-    floor = Floor.of(book, cover, moments, hours, Courses.of(book, plan, moments));
+    Floor whole = Floor.of(book, cover, moments, hours, Courses.of(book, plan, moments));
+    for (History.Broken broken : plan.history().map(History::broken).orElse(List.of())) {
+      whole = whole.withMore(Thing.form(broken.form()), -broken.units().size());
+    }
+    floor = whole;
     serving = Serving.of(floor);
+  }
+
+  /** Whether an order has everything then as these reasons read the plan. */
+  public boolean isReady(String orderId, OffsetDateTime at) {
+    int ready = Math.max(serving.of(orderId).ready(), 0);
+    return ready == floor.moments().minute(at);
   }
 
   /**

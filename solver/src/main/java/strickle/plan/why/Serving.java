@@ -47,6 +47,7 @@ final class Serving {
     book = floor.book();
     cover = floor.cover();
     floor.courses().stream()
+        .filter(Course::isWhole)
         .sorted(Comparator.comparingInt(Course::ready))
         .forEach(
             one -> supplies.computeIfAbsent(one.piece().id(), id -> new ArrayList<>()).add(one));
