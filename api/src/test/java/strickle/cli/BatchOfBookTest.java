@@ -34,6 +34,21 @@ class BatchOfBookTest {
   }
 
   @Test
+  void thePigmentsOfABookKeepToTheirOwnMost() {
+    // 3 % of a dry mix with 45 % cement are 6.7 % of the cement; ASTM C979 §1.4, read: no more than
+    // the maximum of any pigment in it.
+    String black = "\"relativeDensity\": 4.6,";
+    String most = black + " \"mostPercentOfCement\": 5,";
+    Path file = Shell.file(folder, "most.json", Shell.example(black, most));
+    String out = Shell.run("batch", file, "--mix", "slate", "--volume-ml", "500").done().out();
+    String flat = out.replaceAll("\\s+", " ");
+    assertTrue(
+        flat.contains("6.7 % of the cement, above 5 %, the most that iron oxide black"), out);
+    Path wrong = Shell.file(folder, "wrong.json", Shell.example(black, most.replace("5,", "0,")));
+    assertEquals(List.of("$.materials[1].mostPercentOfCement"), Shell.run("check", wrong).paths());
+  }
+
+  @Test
   void aCoarseScaleShowsItsError() {
     String json =
         json(batchOf(book()), "--mix", "slate", "--mould", "planter-deep", "--step-grams", "5");
@@ -41,6 +56,13 @@ class BatchOfBookTest {
     assertEquals(100 * (60 - 58.1177) / 58.1177, number(json, "iron-black", "errorPercent"), 0.01);
     assertTrue(json.contains("iron oxide black is weighed 3.2 % off"), json);
     assertEquals(2495, number(json, "wetGrams"), 1e-9);
+    String text =
+        Shell.run(
+                "batch", book(), "--mix", "slate", "--mould", "planter-deep", "--step-grams", "60")
+            .done()
+            .out();
+    // 2494.3 g in steps of 60 are 2520 g, 1.03 % more, and never 2460.
+    assertTrue(text.matches("(?s).*wet mix, all together +2520.0 g +[+]1.03 %.*"), text);
   }
 
   private static String[] batchOf(Path book) {
