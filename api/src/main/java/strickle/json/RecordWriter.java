@@ -4,6 +4,7 @@ import java.lang.reflect.Method;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
@@ -111,6 +112,7 @@ final class RecordWriter {
       case MeshFile mesh -> mesh(mesh);
       case ShapePart shape -> shape(shape);
       case Window window -> NODES.stringNode(window.toString());
+      case RawJson raw -> Tree.of(raw.text(), new Findings());
       case Record record -> object(record);
       case Number number -> NODES.numberNode(decimal(number));
       case Boolean flag -> NODES.booleanNode(flag);
@@ -139,6 +141,7 @@ final class RecordWriter {
       case LocalDate date -> Times.written(date);
       case LocalDateTime time -> Times.written(time);
       case OffsetDateTime time -> Times.written(time);
+      case Instant moment -> moment.toString();
       case CurrencyUnit currency -> currency.getCode();
       case ZoneId zone -> zone.getId();
       default -> throw new IllegalArgumentException("no way to write " + part.getClass());

@@ -3,8 +3,12 @@ package strickle.store;
 import strickle.json.MeshPart;
 import strickle.json.Meshes;
 
-/** The meshes that a studio holds. */
-record KeptMeshes(Entries entries) implements Meshes {
+/**
+ * The meshes that a studio holds.
+ *
+ * @param entries everything it holds
+ */
+public record KeptMeshes(Entries entries) implements Meshes {
 
   @Override
   public byte[] bytes(String name) {

@@ -1,0 +1,153 @@
+package strickle.api;
+
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Optional;
+import strickle.json.Message;
+import strickle.store.By;
+import strickle.store.StudioStore;
+
+/** One request: what was asked, by whom, and for which studio. */
+final class Call {
+
+  /** Bytes a request may send when nothing else is said. */
+  static final int USUAL_BYTES = 8 * 1024 * 1024;
+
+  private static final String WHO = "Strickle-Who";
+  private static final String SOMEBODY = "the studio";
+  private static final int LONGEST_WHO = 80;
+
+  private final Context context;
+  private final Access access;
+
+  /** A request, and how to find the studio it is about. */
+  Call(Context context, Access access) {
+    this.context = context;
+    this.access = access;
+  }
+
+  /**
+   * The studio it is about.
+   *
+   * @throws Refusal when there is none yet, or it is not open to who asks
+   */
+  StudioStore studio() {
+    return access.studio(context);
+  }
+
+  /** For the journal. */
+  By by(String what) {
+    return new By(who(), what);
+  }
+
+  /** Who asks, as they call themselves. */
+  String who() {
+    return header(WHO)
+        .map(String::strip)
+        .filter(name -> !name.isEmpty() && name.length() <= LONGEST_WHO)
+        .orElse(SOMEBODY);
+  }
+
+  /** A part of the path. */
+  String path(String name) {
+    return context.pathParam(name);
+  }
+
+  /** A value after the question mark; nothing when it is missing or empty. */
+  Optional<String> query(String name) {
+    return Optional.ofNullable(context.queryParam(name)).filter(text -> !text.isEmpty());
+  }
+
+  /**
+   * A whole number after the question mark.
+   *
+   * @throws Refusal when it is none, or out of range
+   */
+  int whole(String name, int otherwise, int least, int most) {
+    return query(name).map(text -> whole(name, text, least, most)).orElse(otherwise);
+  }
+
+  private static int whole(String name, String text, int least, int most) {
+    if (text.matches("[0-9]{1,9}")) {
+      int value = Integer.parseInt(text);
+      if (value >= least && value <= most) {
+        return value;
+      }
+    }
+    throw Refusal.malformed(name, shown(text), "a whole number from " + least + " to " + most);
+  }
+
+  /** A date after the question mark. */
+  Optional<LocalDate> date(String name) {
+    return query(name).map(text -> date(name, text));
+  }
+
+  private static LocalDate date(String name, String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeParseException none) {
+      throw Refusal.malformed(name, shown(text), "a date such as 2027-04-05");
+    }
+  }
+
+  private static String shown(String text) {
+    int longest = 60;
+    return '"' + (text.length() > longest ? text.substring(0, longest) + "…" : text) + '"';
+  }
+
+  /** A header; nothing when it is missing. */
+  Optional<String> header(String name) {
+    return Optional.ofNullable(context.header(name));
+  }
+
+  /** The body as text, of at most {@link #USUAL_BYTES}. */
+  String body() {
+    return body(USUAL_BYTES);
+  }
+
+  /**
+   * The body as text.
+   *
+   * @param most bytes it may have
+   * @throws Refusal when it is longer, or not UTF-8
+   */
+  String body(int most) {
+    try {
+      return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes(most))).toString();
+    } catch (CharacterCodingException broken) {
+      throw new Refusal(
+          Problem.of(Status.MALFORMED, "Not a text", "The body is not UTF-8 throughout."));
+    }
+  }
+
+  /** The bytes of the body. */
+  byte[] bytes(int most) {
+    try {
+      byte[] bytes = context.bodyInputStream().readNBytes(most + 1);
+      if (bytes.length > most) {
+        throw new Refusal(
+            Problem.of(
+                Status.TOO_LARGE, "Too large", "The body may have " + most + " bytes at most."));
+      }
+      return bytes;
+    } catch (IOException brokenOff) {
+      throw new UncheckedIOException(brokenOff);
+    }
+  }
+
+  /** The body as a record. */
+  <R extends Record> R body(Class<R> type) {
+    return Message.parse(body(), type);
+  }
+
+  /** The HTTP library's own view of the request, for streams. */
+  Context context() {
+    return context;
+  }
+}

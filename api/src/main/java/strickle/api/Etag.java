@@ -1,0 +1,48 @@
+package strickle.api;
+
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.Arrays;
+import java.util.HexFormat;
+
+/** Entity tags (RFC 9110, 8.8.3): equal for equal content, strong. */
+final class Etag {
+
+  private static final int HEX_DIGITS = 32;
+  private static final String ANY = "*";
+
+  private Etag() {}
+
+  /** The tag of a text. */
+  static String of(String text) {
+    return '"' + sha256(text).substring(0, HEX_DIGITS) + '"';
+  }
+
+  /** The tag of a studio's book: its revision. */
+  static String of(long revision) {
+    return "\"r" + revision + '"';
+  }
+
+  /** The revision in a tag made of one; 0 when it is none. */
+  static long revision(String tag) {
+    return tag.matches("\"r[0-9]{1,18}\"") ? Long.parseLong(tag.substring(2, tag.length() - 1)) : 0;
+  }
+
+  /** Whether a tag is among those of an If-Match or If-None-Match header. */
+  static boolean isIn(String header, String tag) {
+    return Arrays.stream(header.split(",", -1))
+        .map(String::strip)
+        .anyMatch(given -> given.equals(ANY) || given.equals(tag));
+  }
+
+  /** SHA-256 of a text in hexadecimal digits. */
+  static String sha256(String text) {
+    try {
+      MessageDigest digest = MessageDigest.getInstance("SHA-256");
+      return HexFormat.of().formatHex(digest.digest(text.getBytes(StandardCharsets.UTF_8)));
+    } catch (NoSuchAlgorithmException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+}

@@ -1,0 +1,45 @@
+package strickle.json;
+
+import java.util.Map;
+
+/** Says in words the unit that the end of a field's name stands for. */
+final class Units {
+
+  private static final Map<String, String> BY_ENDING =
+      Map.ofEntries(
+          Map.entry("KgPerM3", "kilograms per cubic metre"),
+          Map.entry("PerHour", "in the studio's currency per hour"),
+          Map.entry("PerMonth", "in the studio's currency per month"),
+          Map.entry("HoursPerMonth", "hours per month"),
+          Map.entry("Grams", "grams"),
+          Map.entry("GramsEach", "grams each"),
+          Map.entry("Minutes", "minutes"),
+          Map.entry("MinutesEach", "minutes each"),
+          Map.entry("minutesEach", "minutes each"),
+          Map.entry("Hours", "hours"),
+          Map.entry("Days", "days"),
+          Map.entry("Percent", "percent, 0 to 100"),
+          Map.entry("Ml", "millilitres"),
+          Map.entry("Mm", "millimetres"),
+          Map.entry("Kg", "kilograms"),
+          Map.entry("temperatureC", "degrees Celsius"),
+          Map.entry("price", "in the studio's currency"),
+          Map.entry("Cost", "in the studio's currency"),
+          Map.entry("costEach", "in the studio's currency, each"),
+          Map.entry("Fee", "in the studio's currency, or percent where the name says so"),
+          Map.entry("minutes", "minutes"),
+          Map.entry("hours", "hours"));
+
+  private Units() {}
+
+  /** The unit of a field in words; empty when its name has none. */
+  static String of(String field) {
+    String longest = "";
+    for (String ending : BY_ENDING.keySet()) {
+      if (field.endsWith(ending) && ending.length() > longest.length()) {
+        longest = ending;
+      }
+    }
+    return BY_ENDING.getOrDefault(longest, "");
+  }
+}

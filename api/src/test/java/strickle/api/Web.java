@@ -1,0 +1,71 @@
+package strickle.api;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.time.Instant;
+import strickle.store.Database;
+import strickle.store.SettableClock;
+
+/** A service on a free port, and somebody who asks it over real HTTP. */
+final class Web implements AutoCloseable {
+
+  private final HttpClient client = HttpClient.newHttpClient();
+  private final Service service;
+
+  private Web(Service service) {
+    this.service = service;
+  }
+
+  /** A service without a studio. */
+  static Web empty(Path folder) {
+    SettableClock clock = new SettableClock(Instant.parse("2027-04-05T09:00:00Z"));
+    return new Web(Service.start(Database.inFolder(folder), 0, clock, "test"));
+  }
+
+  /** A service with the demo's studio. */
+  static Web demo(Path folder) {
+    Web web = empty(folder);
+    web.send("POST", "/api/studios", "{\"name\": \"Ash Lane\", \"begin\": \"demo\"}");
+    return web;
+  }
+
+  int port() {
+    return service.port();
+  }
+
+  /** Sends a request; headers are name and value in turn. */
+  HttpResponse<String> send(String method, String path, String body, String... headers) {
+    HttpRequest.Builder request =
+        HttpRequest.newBuilder(URI.create("http://localhost:" + port() + path))
+            .method(
+                method,
+                body.isEmpty()
+                    ? HttpRequest.BodyPublishers.noBody()
+                    : HttpRequest.BodyPublishers.ofString(body));
+    if (headers.length > 0) {
+      request.headers(headers);
+    }
+    try {
+      return client.send(request.build(), HttpResponse.BodyHandlers.ofString());
+    } catch (IOException failed) {
+      throw new UncheckedIOException(failed);
+    } catch (InterruptedException stopped) {
+      throw new IllegalStateException(stopped);
+    }
+  }
+
+  HttpResponse<String> get(String path, String... headers) {
+    return send("GET", path, "", headers);
+  }
+
+  @Override
+  public void close() {
+    service.close();
+    client.close();
+  }
+}
