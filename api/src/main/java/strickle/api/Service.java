@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicBoolean;
 import strickle.store.Database;
 import strickle.store.Studios;
 
@@ -21,6 +22,7 @@ public final class Service implements AutoCloseable {
 
   private final Javalin server;
   private final Database database;
+  private final AtomicBoolean closed = new AtomicBoolean();
 
   private Service(Javalin server, Database database) {
     this.server = server;
@@ -54,6 +56,9 @@ public final class Service implements AutoCloseable {
   /** Ends what is under way, then stops. */
   @Override
   public void close() {
+    if (closed.getAndSet(true)) {
+      return;
+    }
     server.stop();
     database.close();
   }

@@ -48,6 +48,7 @@ import picocli.CommandLine.Spec;
       "  strickle cautions studio.json        what to be careful of, and who says so",
       "  strickle lift --mass 25kg            how near that is to what one should lift",
       "  strickle check studio.json           whether the book can be read and planned",
+      "  strickle serve                       the studio as a service on this machine",
       "  strickle plan --help                 all about one command",
       "",
       "Exit codes: 0 done, 2 the command line or the book is wrong, 1 anything else."
@@ -124,7 +125,8 @@ public final class Main implements Runnable {
             .addSubcommand(new CuringCommand(here))
             .addSubcommand(new DryingCommand(here))
             .addSubcommand(new CheckCommand(here))
-            .addSubcommand(new DemoCommand(here));
+            .addSubcommand(new DemoCommand(here))
+            .addSubcommand(new ServeCommand(here));
     // Only here, so that a mistyped command is told and not what stands behind it.
     line.getCommandSpec().parser().stopAtUnmatched(true);
     return line.setOut(new PrintWriter(new OutputStreamWriter(here.out(), UTF_8), true))
