@@ -39,7 +39,7 @@ final class Contract {
                 "This document.",
                 "OpenAPI 3.1, made from what the service really offers.")
             .answering(
-                Answer.of(Status.OK, "It.", new Shape.Object("An OpenAPI document."), "ETag"));
+                Answer.of(Status.OK, "It.", new Shape.Anything("An OpenAPI document."), "ETag"));
     Operation health =
         Operation.of("GET", "/health", "readHealth", TOPIC, "Whether it is well.", "For watchdogs.")
             .answering(Answer.of(Status.OK, "It is.", Shape.of(Health.class)));

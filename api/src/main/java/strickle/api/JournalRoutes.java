@@ -25,7 +25,7 @@ final class JournalRoutes {
   private static final int LONGEST_PAGE = 500;
   private static final int STUDIO_BYTES = 64 * 1024 * 1024;
   private static final Shape REVISION = Shape.of(RevisionNow.class);
-  private static final Shape STUDIO_FILE = new Shape.Object("A whole studio, strickle-studio/1.");
+  private static final Shape STUDIO_FILE = new Shape.Anything("A whole studio, strickle-studio/1.");
 
   /**
    * Where a studio stands.

@@ -33,8 +33,7 @@ final class Problems {
 
   /** The reply that tells a refusal. */
   static Reply reply(Problem problem) {
-    Reply json = Reply.json(problem.status(), Message.write(problem));
-    return new Reply(json.status(), Problem.MEDIA_TYPE, json.body(), json.headers());
+    return Reply.json(problem.status(), Problem.MEDIA_TYPE, Message.write(problem));
   }
 
   private static Problem told(StoreTrouble trouble) {

@@ -4,22 +4,32 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
 
-/**
- * What an operation answers.
- *
- * @param status the HTTP status
- * @param mediaType of the body; empty for no body
- * @param body the bytes; empty for none
- * @param headers further headers
- */
-record Reply(int status, String mediaType, byte[] body, Map<String, String> headers) {
+/** What an operation answers: a status, headers and perhaps a body. */
+final class Reply {
 
   private static final String JSON = "application/json";
   private static final byte[] NOTHING = {};
 
+  private final int status;
+  private final String mediaType;
+  private final byte[] body;
+  private final Map<String, String> headers;
+
+  private Reply(int status, String mediaType, byte[] body, Map<String, String> headers) {
+    this.status = status;
+    this.mediaType = mediaType;
+    this.body = body;
+    this.headers = headers;
+  }
+
   /** A JSON text. */
   static Reply json(int status, String json) {
-    return new Reply(status, JSON, json.getBytes(StandardCharsets.UTF_8), Map.of());
+    return json(status, JSON, json);
+  }
+
+  /** A JSON text of a media type of its own. */
+  static Reply json(int status, String mediaType, String json) {
+    return new Reply(status, mediaType, json.getBytes(StandardCharsets.UTF_8), Map.of());
   }
 
   /** A text of another kind. */
@@ -27,7 +37,7 @@ record Reply(int status, String mediaType, byte[] body, Map<String, String> head
     return bytes(mediaType + ";charset=utf-8", text.getBytes(StandardCharsets.UTF_8));
   }
 
-  /** Bytes. */
+  /** Bytes; not to be changed afterwards. */
   static Reply bytes(String mediaType, byte[] body) {
     return new Reply(Status.OK, mediaType, body, Map.of());
   }
@@ -42,5 +52,25 @@ record Reply(int status, String mediaType, byte[] body, Map<String, String> head
     Map<String, String> more = new LinkedHashMap<>(headers);
     more.put(name, value);
     return new Reply(status, mediaType, body, more);
+  }
+
+  /** The HTTP status. */
+  int status() {
+    return status;
+  }
+
+  /** The media type of the body; empty for no body. */
+  String mediaType() {
+    return mediaType;
+  }
+
+  /** The body's bytes; not to be changed. */
+  byte[] body() {
+    return body;
+  }
+
+  /** Further headers by name. */
+  Map<String, String> headers() {
+    return headers;
   }
 }

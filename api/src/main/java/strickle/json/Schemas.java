@@ -66,7 +66,7 @@ final class Schemas {
       case Shape.Of record when record.format().isEmpty() -> reference(record.type());
       case Shape.Of record -> withFormat(record);
       case Shape.PageOf page -> page(page);
-      case Shape.Object object -> described(typed("object"), object.description());
+      case Shape.Anything object -> described(typed("object"), object.description());
       case Shape.Text text -> typed("string");
       case Shape.Bytes bytes -> typed("string").put("contentEncoding", "binary");
     };

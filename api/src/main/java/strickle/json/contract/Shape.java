@@ -36,7 +36,7 @@ public sealed interface Shape {
    *
    * @param description what it is
    */
-  record Object(String description) implements Shape {
+  record Anything(String description) implements Shape {
     @Override
     public String mediaType() {
       return "application/json";
