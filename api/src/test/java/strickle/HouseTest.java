@@ -124,6 +124,7 @@ class HouseTest {
     "java.net.http.., api",
     "com.sun.net.httpserver.., api",
     "ai.timefold.., shop",
+    "org.ojalgo.., price",
   })
   void aLibraryIsKnownInOneRoomOnly(String library, String room) {
     noClasses()

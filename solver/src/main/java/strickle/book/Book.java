@@ -164,6 +164,13 @@ public record Book(
     return Register.of(fairs).item(id);
   }
 
+  /** The same book with these forms in place of its own. */
+  public Book withForms(List<Form> others) {
+    return new Book(
+        studio, people, stations, others, moulds, materials, mixes, pieces, orders, channels, fairs,
+        pins);
+  }
+
   /** The same book with these orders in place of its own. */
   public Book withOrders(List<Order> others) {
     return with(others, pins);

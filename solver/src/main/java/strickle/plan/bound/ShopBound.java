@@ -40,6 +40,21 @@ public final class ShopBound {
     return soonest.ready(castings(needs));
   }
 
+  /**
+   * How many castings one unit of a resource can see through, one after the other, so that the last
+   * is ready by a minute: no shop with more of anything else has more.
+   *
+   * @param most what is enough to know
+   */
+  public int turns(int resource, int by, int most) {
+    return Turns.of(shop, reach, resource).within(by, most);
+  }
+
+  /** The most castings of a kind that one run can have. */
+  public int run(int kind) {
+    return new Sizes(shop).run(kind);
+  }
+
   /** The least that late units can cost, each counted as often as its due date weighs. */
   public long late() {
     List<Asked> orders = new ArrayList<>();

@@ -54,6 +54,36 @@ final class Turns implements Bottleneck {
     return found;
   }
 
+  /** Those of one unit of a form that whoever needs it takes in turn. */
+  static Turns of(Shop shop, Reach reach, int form) {
+    long[] uses = shop.kinds().stream().mapToLong(kind -> Sizes.held(kind, form)).toArray();
+    return new Turns(shop, reach, form, uses);
+  }
+
+  /** How many turns there are of which the last is ready by a minute; at most as many as asked. */
+  int within(int by, int most) {
+    int turns = 0;
+    while (turns < most && kinds.length > 0 && ready(begin(turns)) <= by) {
+      turns++;
+    }
+    return turns;
+  }
+
+  /** The minute a turn, counted from 0, can begin. */
+  private int begin(int turn) {
+    while (begins.size() <= turn) {
+      begins.add(freed(begins.get(begins.size() - 1)));
+    }
+    return begins.get(turn);
+  }
+
+  private int ready(int begins) {
+    return Arrays.stream(kinds)
+        .map(kind -> reach.ready(kind, shop.kinds().get(kind).jobs(), begins))
+        .min()
+        .orElse(Integer.MAX_VALUE);
+  }
+
   @Override
   public boolean concerns(int[] castings) {
     return Arrays.stream(kinds).anyMatch(kind -> castings[kind] > 0);
@@ -66,10 +96,7 @@ final class Turns implements Bottleneck {
       needed += castings[kind] * uses[kind];
     }
     long turns = Math.ceilDiv(needed, units());
-    while (begins.size() < turns) {
-      begins.add(freed(begins.get(begins.size() - 1)));
-    }
-    return begins.get((int) Math.max(0, turns - 1));
+    return begin((int) Math.max(0, turns - 1));
   }
 
   @Override
