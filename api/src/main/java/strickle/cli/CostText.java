@@ -20,6 +20,11 @@ record CostText(int decimals) {
     return amount.setScale(decimals, RoundingMode.HALF_UP).toPlainString();
   }
 
+  /** One amount rounded up, as what is to be reached: "30.37". */
+  String up(BigDecimal amount) {
+    return amount.setScale(decimals, RoundingMode.CEILING).toPlainString();
+  }
+
   /** One amount with its sign: "+1.20", "-0.30"; "0.00" for none. */
   String signed(BigDecimal amount) {
     String text = of(amount);

@@ -1,7 +1,6 @@
 package strickle.cli;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -9,6 +8,7 @@ import strickle.book.Book;
 import strickle.cli.Table.Column;
 import strickle.price.ChannelPrice;
 import strickle.price.PiecePrices;
+import strickle.price.PriceRequest;
 import strickle.price.Prices;
 
 /** What one piece costs and, for each channel, what it brings and what to ask. */
@@ -32,7 +32,7 @@ final class PieceText {
   }
 
   /** The lines of it. */
-  static List<String> lines(Book book, Prices prices, PiecePrices piece) {
+  static List<String> lines(Book book, PriceRequest request, Prices prices, PiecePrices piece) {
     PieceText text = new PieceText(book, prices);
     List<String> lines = new ArrayList<>();
     lines.addAll(Lines.wrap(book.piece(piece.piece()).name(), Lines.WIDEST));
@@ -42,6 +42,7 @@ final class PieceText {
         .ifPresent(other -> lines.addAll(ComparisonText.lines(piece, other, text.costs)));
     if (!piece.channels().isEmpty()) {
       lines.addAll(text.channels(piece).lines());
+      lines.addAll(new AskText(book, request, text.costs).lines(piece));
     }
     return lines;
   }
@@ -80,7 +81,7 @@ final class PieceText {
           amount(channel.profit()),
           channel.marginPercent().map(percent -> CostText.tenths(percent) + " %").orElse(NONE),
           amount(channel.earnedPerHour()),
-          costs.of(channel.breakEven().setScale(costs.decimals(), RoundingMode.CEILING)),
+          costs.up(channel.breakEven()),
           costs.of(channel.suggested()));
     }
     return table;

@@ -1,7 +1,5 @@
 package strickle.cli;
 
-import java.math.BigDecimal;
-import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -9,9 +7,16 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import strickle.book.Book;
 import strickle.json.PriceFile;
+import strickle.plan.Plan;
+import strickle.price.BundleRequest;
+import strickle.price.Bundling;
+import strickle.price.FairTable;
+import strickle.price.MinutesOfPiece;
+import strickle.price.PlannedMinutes;
 import strickle.price.PriceRequest;
 import strickle.price.Prices;
 import strickle.price.Pricing;
+import strickle.price.StandardMinutes;
 
 /** {@code strickle price}: says what each piece costs and what to ask. */
 @Command(
@@ -28,43 +33,30 @@ import strickle.price.Pricing;
       "Examples:",
       "  strickle price demo",
       "  strickle price studio.json --margin 40 --ending 0.99",
+      "  strickle price studio.json --markup 100 --hourly 25 --discount 10",
+      "  strickle price studio.json --bundle dish-white=3 --bundle-price 99",
       "  strickle price studio.json --plan week.json",
       "  strickle price studio.json --json > prices.json"
     })
 final class PriceCommand implements Runnable {
 
-  private static final BigDecimal USUAL_MARGIN = BigDecimal.valueOf(30);
-  private static final String MARGIN = "--margin";
-  private static final String ENDING = "--ending";
-
-  /** What the prices call their request, and the command line does. */
-  private static final Map<String, String> OPTIONS =
-      Map.of(".marginPercent", MARGIN, ".ending", ENDING);
-
   private final Surroundings here;
 
   @Mixin private final BookArgument argument = new BookArgument();
+  @Mixin private final PriceOptions options = new PriceOptions();
 
   @Option(
-      names = MARGIN,
-      paramLabel = "PERCENT",
-      description = {
-        "the profit wanted, in percent of what the buyer pays, 0 to under 100; 30 when left out"
-      })
-  private String margin;
-
-  @Option(
-      names = ENDING,
-      paramLabel = "AMOUNT",
-      description = "what suggested prices end in, such as 0.99; 0.00 when left out")
-  private String ending;
-
-  @Option(names = "--json", description = "print the prices as JSON (strickle-prices/1)")
-  private boolean json;
+      names = "--fair",
+      paramLabel = "ID",
+      description = "also a fair's table cost, spread over what is expected to sell there")
+  private String fair;
 
   /** The plan may be left out, but then all of it. */
   @ArgGroup(exclusive = false)
   private PlanOption present;
+
+  @Option(names = "--json", description = "print the prices as JSON (strickle-prices/1)")
+  private boolean json;
 
   PriceCommand(Surroundings here) {
     this.here = here;
@@ -72,23 +64,37 @@ final class PriceCommand implements Runnable {
 
   @Override
   public void run() {
-    Given values = new Given();
-    Optional<BigDecimal> wanted = values.decimal(MARGIN, margin);
-    Optional<BigDecimal> end = values.decimal(ENDING, ending);
-    values.done();
-    here.out()
-        .print(
-            OptionNames.told(
-                OPTIONS, () -> answer(wanted.orElse(USUAL_MARGIN), end.orElse(BigDecimal.ZERO))));
+    PriceRequest request = options.request(new Given());
+    Optional<BundleRequest> bundle = options.bundle(new Given());
+    Book book = argument.read();
+    Optional<Plan> plan = Optional.ofNullable(present).map(option -> option.readUnderWay(book));
+    Prices prices = prices(book, request, plan, bundle);
+    here.out().print(json ? PriceFile.write(prices) : PriceText.of(book, request, prices));
   }
 
-  private String answer(BigDecimal wanted, BigDecimal end) {
-    PriceRequest request = new PriceRequest(wanted, end);
-    Book book = argument.read();
+  private Prices prices(
+      Book book, PriceRequest request, Optional<Plan> plan, Optional<BundleRequest> bundle) {
     Prices prices =
-        present == null
-            ? Pricing.standard(book, request)
-            : Pricing.planned(book, request, present.readUnderWay(book));
-    return json ? PriceFile.write(prices) : PriceText.of(book, request, prices);
+        OptionNames.told(
+            PriceOptions.NAMES,
+            () ->
+                plan.map(one -> Pricing.planned(book, request, one))
+                    .orElseGet(() -> Pricing.standard(book, request)));
+    MinutesOfPiece minutes =
+        plan.<MinutesOfPiece>map(one -> PlannedMinutes.of(book, one))
+            .orElseGet(() -> new StandardMinutes(book));
+    if (bundle.isPresent()) {
+      prices =
+          prices.with(
+              OptionNames.told(
+                  PriceOptions.BUNDLE_NAMES,
+                  () -> Bundling.of(book, request, bundle.get(), minutes)));
+    }
+    if (fair != null) {
+      prices =
+          prices.with(
+              OptionNames.told(PriceOptions.NAMES, () -> FairTable.of(book, fair, minutes)));
+    }
+    return prices;
   }
 }

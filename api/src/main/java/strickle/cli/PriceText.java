@@ -1,5 +1,6 @@
 package strickle.cli;
 
+import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,12 +30,14 @@ final class PriceText {
     lines.addAll(Lines.wrap(basis(request, prices), Lines.WIDEST));
     for (PiecePrices piece : prices.pieces()) {
       lines.add("");
-      lines.addAll(PieceText.lines(book, prices, piece));
+      lines.addAll(PieceText.lines(book, request, prices, piece));
     }
     if (prices.pieces().isEmpty()) {
       lines.add("");
       lines.add(none(prices.basis()));
     }
+    prices.bundle().ifPresent(one -> add(lines, BundleText.lines(book, one, costs(prices))));
+    prices.fair().ifPresent(one -> add(lines, FairTableText.lines(book, one, costs(prices))));
     prices.plan().ifPresent(cost -> add(lines, PlanCostText.lines(book, cost, costs(prices))));
     return String.join("\n", lines) + "\n";
   }
@@ -65,6 +68,8 @@ final class PriceText {
         + request.marginPercent().toPlainString()
         + " % or a little more and end in "
         + request.ending().setScale(decimals, RoundingMode.UNNECESSARY).toPlainString()
-        + ".";
+        + (request.every().compareTo(BigDecimal.ONE) == 0
+            ? "."
+            : ", every " + TargetText.plain(request.every()) + ".");
   }
 }

@@ -39,6 +39,7 @@ class PriceCommandTest {
           sold by                  price       net    profit    margin  per hour  break-even  suggested
           own table                64.00     61.84     32.66    51.0 %     59.18       30.37      44.00
           shop shelf               64.00     32.00      2.82     8.8 %     25.21       58.37      84.00
+          shop shelf pays 32.00 of 64.00: a share of 50 %, its markup 100.0 %, keystone
         """;
     assertEquals(expected, Shell.run("price", book).done().out());
   }
@@ -120,5 +121,55 @@ class PriceCommandTest {
     Shell.Result result = Shell.run("price", book, "--plan", plan);
     assertEquals(2, result.code());
     assertTrue(result.err().startsWith("--plan"), result.err());
+  }
+
+  @Test
+  void markupWageAndDiscountAreAnsweredForEveryChannel() {
+    String out =
+        Shell.run("price", book, "--markup", "100", "--hourly", "30", "--discount", "10")
+            .done()
+            .out();
+    // (2 x 29.1801 + 0.30) / 0.971 = 60.41; (9.8504 + 30 x 0.878623 + 0.30) / 0.971 = 37.60
+    assertTrue(out.contains("own table                      61.00           38.00\n"), out);
+    // 57.60 x 0.971 - 0.30 - 29.1801 = 26.4495; 32.6639 / 26.4495 is 23.5 % more
+    assertTrue(out.contains("57.60     55.63     26.45    45.9 %          23.5 %\n"), out);
+  }
+
+  @Test
+  void aBundlePaysTheFixedFeeOnce() {
+    String out =
+        Shell.run("price", book, "--bundle", "planter-slate=2", "--bundle-price", "110")
+            .done()
+            .out();
+    // 110 x 0.971 - 0.30 - 2 x 29.1801 = 48.15; one by one 2 x 32.6639
+    assertTrue(out.contains("106.51     48.15    43.8 %         65.33"), out);
+    assertTrue(out.contains("14.1 % less than one by one (128.00)"), out);
+  }
+
+  @Test
+  void aFairsTableIsSpreadOverWhatIsExpectedToSell() {
+    String out = Shell.run("price", book, "--fair", "spring-fair").done().out();
+    // (2 + 5 + 11) / 3 = 6 planters; 140 / 6; 6 x 32.6639 - 140; 140 / 32.6639 = 4.3
+    assertTrue(out.contains("which is 23.33 each"), out);
+    assertTrue(out.contains("leave 55.98"), out);
+    assertTrue(out.contains("5 pay for it"), out);
+    String json = Shell.run("price", book, "--fair", "spring-fair", "--json").done().out();
+    assertTrue(json.contains("\"fair\": {"), json);
+  }
+
+  @Test
+  void whatIsWrongWithPricesIsToldByTheirOptions() {
+    Shell.Result absurd =
+        Shell.run("price", book, "--markup", "-1", "--hourly", "-5", "--discount", "100");
+    assertEquals(List.of("--markup", "--hourly", "--discount"), absurd.paths());
+    assertEquals(
+        List.of("--bundle"), Shell.run("price", book, "--bundle", "planter-slate").paths());
+    assertEquals(
+        List.of("--bundle-price", "--bundle", "--bundle"),
+        Shell.run("price", book, "--bundle", "a,b=2", "--bundle-price", "0.001").paths());
+    assertEquals(
+        List.of("--bundle"),
+        Shell.run("price", book, "--bundle", "a=b", "--bundle-price", "9").paths());
+    assertEquals(List.of("--fair"), Shell.run("price", book, "--fair", "autumn").paths());
   }
 }

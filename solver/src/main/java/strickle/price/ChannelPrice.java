@@ -19,6 +19,12 @@ import java.util.Optional;
  *     no attended time
  * @param breakEven the list price at which the profit is 0
  * @param suggested the list price for the margin asked, rounded up to the price ending asked
+ * @param wholesale what a shop pays of the list price; empty in a channel without a discount
+ * @param forMarkup the list price for the markup asked, rounded up in the same way; empty when none
+ *     is asked
+ * @param forHourly the list price for what the maker wants to earn by the hour, rounded up in the
+ *     same way; empty when nothing is asked
+ * @param discounted what the discount asked about does; empty when none is
  */
 public record ChannelPrice(
     String channel,
@@ -28,7 +34,11 @@ public record ChannelPrice(
     Optional<BigDecimal> marginPercent,
     Optional<BigDecimal> earnedPerHour,
     BigDecimal breakEven,
-    BigDecimal suggested) {
+    BigDecimal suggested,
+    Optional<BigDecimal> wholesale,
+    Optional<BigDecimal> forMarkup,
+    Optional<BigDecimal> forHourly,
+    Optional<Discounted> discounted) {
 
   /** Refuses a missing part. */
   public ChannelPrice {
@@ -40,5 +50,34 @@ public record ChannelPrice(
     Objects.requireNonNull(earnedPerHour, "earnedPerHour");
     Objects.requireNonNull(breakEven, "breakEven");
     Objects.requireNonNull(suggested, "suggested");
+    Objects.requireNonNull(wholesale, "wholesale");
+    Objects.requireNonNull(forMarkup, "forMarkup");
+    Objects.requireNonNull(forHourly, "forHourly");
+    Objects.requireNonNull(discounted, "discounted");
+  }
+
+  /** A channel of which nothing more is asked. */
+  public ChannelPrice(
+      String channel,
+      Optional<BigDecimal> price,
+      Optional<BigDecimal> net,
+      Optional<BigDecimal> profit,
+      Optional<BigDecimal> marginPercent,
+      Optional<BigDecimal> earnedPerHour,
+      BigDecimal breakEven,
+      BigDecimal suggested) {
+    this(
+        channel,
+        price,
+        net,
+        profit,
+        marginPercent,
+        earnedPerHour,
+        breakEven,
+        suggested,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty());
   }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import strickle.book.Book;
 import strickle.book.Channel;
+import strickle.book.Fair;
 import strickle.book.Fault;
 import strickle.book.Nearest;
 import strickle.book.Piece;
@@ -23,6 +24,12 @@ final class Named {
   static Optional<Channel> channel(Book book, String id, String path, List<Fault> faults) {
     note(id, book.channels().stream().map(Channel::id).toList(), "channel", path, faults);
     return book.channels().stream().filter(channel -> channel.id().equals(id)).findFirst();
+  }
+
+  /** The fair with an id, unless it is unknown. */
+  static Optional<Fair> fair(Book book, String id, String path, List<Fault> faults) {
+    note(id, book.fairs().stream().map(Fair::id).toList(), "fair", path, faults);
+    return book.fairs().stream().filter(fair -> fair.id().equals(id)).findFirst();
   }
 
   private static void note(

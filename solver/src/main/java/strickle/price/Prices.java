@@ -15,9 +15,16 @@ import org.joda.money.CurrencyUnit;
  * @param basis where the minutes come from
  * @param pieces in the order of the book
  * @param plan what all of the plan costs; empty when the prices are by typical runs
+ * @param bundle what several pieces together bring; empty when none is asked about
+ * @param fair a fair's table; empty when none is asked about
  */
 public record Prices(
-    CurrencyUnit currency, PriceBasis basis, List<PiecePrices> pieces, Optional<PlanCost> plan) {
+    CurrencyUnit currency,
+    PriceBasis basis,
+    List<PiecePrices> pieces,
+    Optional<PlanCost> plan,
+    Optional<BundlePrices> bundle,
+    Optional<FairTable> fair) {
 
   /** Refuses a missing part. */
   public Prices {
@@ -25,11 +32,23 @@ public record Prices(
     Objects.requireNonNull(basis, "basis");
     pieces = List.copyOf(pieces);
     Objects.requireNonNull(plan, "plan");
+    Objects.requireNonNull(bundle, "bundle");
+    Objects.requireNonNull(fair, "fair");
   }
 
   /** Prices that rest on no plan. */
   public Prices(CurrencyUnit currency, PriceBasis basis, List<PiecePrices> pieces) {
-    this(currency, basis, pieces, Optional.empty());
+    this(currency, basis, pieces, Optional.empty(), Optional.empty(), Optional.empty());
+  }
+
+  /** The same with a bundle. */
+  public Prices with(BundlePrices other) {
+    return new Prices(currency, basis, pieces, plan, Optional.of(other), fair);
+  }
+
+  /** The same with a fair's table. */
+  public Prices with(FairTable other) {
+    return new Prices(currency, basis, pieces, plan, bundle, Optional.of(other));
   }
 
   /**

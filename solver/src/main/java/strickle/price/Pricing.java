@@ -22,7 +22,7 @@ public final class Pricing {
   private Pricing(Book book, PriceRequest request) {
     this.book = book;
     this.request = request;
-    this.ending = new PriceEnding(request.ending(), book.studio().currency());
+    this.ending = new PriceEnding(request.ending(), request.every(), book.studio().currency());
   }
 
   /**
@@ -56,7 +56,13 @@ public final class Pricing {
     List<PiecePrices> compared =
         prices.pieces().stream().map(priced -> compared(book, minutes, priced)).toList();
     PlanCost cost = PlanCost.of(book, minutes);
-    return new Prices(prices.currency(), prices.basis(), compared, Optional.of(cost));
+    return new Prices(
+        prices.currency(),
+        prices.basis(),
+        compared,
+        Optional.of(cost),
+        Optional.empty(),
+        Optional.empty());
   }
 
   private static PiecePrices compared(Book book, PlannedMinutes minutes, PiecePrices priced) {
@@ -123,18 +129,20 @@ public final class Pricing {
 
   private ChannelPrice price(Piece piece, UnitCost cost, Sale sale) {
     Optional<BigDecimal> price = piece.price();
+    Optional<BigDecimal> real = price.filter(p -> p.signum() > 0);
     boolean takesTime = cost.minutes().signum() > 0;
     return new ChannelPrice(
         sale.channel().id(),
         price,
         price.map(sale::net).map(Exact::atTheDoor),
         price.map(p -> sale.profit(p, cost)).map(Exact::atTheDoor),
-        price
-            .filter(p -> p.signum() > 0)
-            .map(p -> sale.marginPercent(p, cost))
-            .map(Exact::atTheDoor),
+        real.map(p -> sale.marginPercent(p, cost)).map(Exact::atTheDoor),
         price.filter(p -> takesTime).map(p -> sale.earnedPerHour(p, cost)).map(Exact::atTheDoor),
         Exact.atTheDoor(sale.breakEven(cost)),
-        ending.upFrom(sale.priceForMargin(cost, request.marginPercent())));
+        ending.upFrom(sale.priceForMargin(cost, request.marginPercent())),
+        price.filter(p -> sale.isToAShop()).map(sale::revenue).map(Exact::atTheDoor),
+        request.markupPercent().map(markup -> ending.upFrom(sale.priceForMarkup(cost, markup))),
+        request.hourly().map(wage -> ending.upFrom(sale.priceForHourly(cost, wage))),
+        request.discountPercent().flatMap(off -> real.map(p -> Discounted.of(off, p, sale, cost))));
   }
 }

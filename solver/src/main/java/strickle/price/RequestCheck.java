@@ -23,6 +23,7 @@ final class RequestCheck {
       room(channel, request.marginPercent(), faults);
     }
     faults.addAll(ofPrice(book, ".ending", request.ending()));
+    faults.addAll(ofPrice(book, ".every", request.every()));
     return faults;
   }
 

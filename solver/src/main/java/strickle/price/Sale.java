@@ -73,6 +73,36 @@ public record Sale(Channel channel) {
     return Exact.divide(cost.full().add(channel.fixedFee()), paid().multiply(kept));
   }
 
+  /**
+   * The list price for a markup on the full cost: the net that is the cost and as many percent of
+   * it more. Source: markup on cost (OpenStax, Principles of Accounting 2, m68079), where 8 with 20
+   * % is 9.60; a channel's discount and fees come on top.
+   */
+  public BigDecimal priceForMarkup(UnitCost cost, BigDecimal markupPercent) {
+    BigDecimal more = BigDecimal.ONE.add(Exact.fraction(markupPercent));
+    return priceForNet(cost.full().multiply(more));
+  }
+
+  /**
+   * The list price at which the maker earns so much by the hour, wage and profit together: the net
+   * that is material, wear and overhead, and the hours at that rate.
+   */
+  public BigDecimal priceForHourly(UnitCost cost, BigDecimal hourly) {
+    BigDecimal earned = Exact.divide(cost.minutes().multiply(hourly), Exact.MINUTES_PER_HOUR);
+    return priceForNet(cost.withoutLabour().add(earned));
+  }
+
+  /** The list price that leaves so much: P = (net + k)/((1 − d)(1 − f)). */
+  private BigDecimal priceForNet(BigDecimal net) {
+    BigDecimal kept = Exact.remainder(channel.percentFee());
+    return Exact.divide(net.add(channel.fixedFee()), paid().multiply(kept));
+  }
+
+  /** Whether less than the list price is paid, as a shop does that sells on. */
+  public boolean isToAShop() {
+    return channel.discountPercent().signum() > 0;
+  }
+
   /** Whether fee and margin together stay under 100 %; no price is high enough otherwise. */
   public boolean leavesRoomFor(BigDecimal marginPercent) {
     return channel.percentFee().add(marginPercent).compareTo(Exact.HUNDRED) < 0;

@@ -1,7 +1,9 @@
 package strickle.price;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import strickle.book.Book;
 import strickle.book.Piece;
 
@@ -37,6 +39,20 @@ public record UnitCost(BigDecimal minutes, List<ExactLine> lines) {
    */
   public static UnitCost standard(Book book, Piece piece) {
     return of(book, piece, new StandardMinutes(book).split(piece).perGoodPiece());
+  }
+
+  /** The cost of several pieces together. */
+  static UnitCost of(Map<BundleRequest.Item, UnitCost> pieces) {
+    BigDecimal minutes = BigDecimal.ZERO;
+    List<ExactLine> lines = new ArrayList<>();
+    for (Map.Entry<BundleRequest.Item, UnitCost> one : pieces.entrySet()) {
+      BigDecimal quantity = BigDecimal.valueOf(one.getKey().quantity());
+      minutes = minutes.add(one.getValue().minutes().multiply(quantity));
+      for (ExactLine line : one.getValue().lines()) {
+        lines.add(new ExactLine(line.what(), line.kind(), line.amount().multiply(quantity)));
+      }
+    }
+    return new UnitCost(minutes, lines);
   }
 
   /** Everything of one kind, in the book's currency. */

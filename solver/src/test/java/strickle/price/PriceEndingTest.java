@@ -52,4 +52,22 @@ class PriceEndingTest {
   void whatIsMoreThanNoiseIsRoundedUp() {
     assertEquals(new BigDecimal("45.00"), up("USD", "0", "44.000000001"));
   }
+
+  @ParameterizedTest
+  @CsvSource({
+    "USD,9,10,43.9345,49.00",
+    "USD,9,10,49,49.00",
+    "USD,9,10,49.01,59.00",
+    "USD,4.99,5,44.98,44.99",
+    "USD,4.99,5,45,49.99",
+    "JPY,80,100,4380.5,4480",
+    "KWD,0.250,0.5,1.251,1.750",
+    "USD,9,10,0,9.00"
+  })
+  void pricesMayLieFurtherApart(
+      String currency, String ending, String every, String price, String expected) {
+    PriceEnding one =
+        new PriceEnding(new BigDecimal(ending), new BigDecimal(every), CurrencyUnit.of(currency));
+    assertEquals(new BigDecimal(expected), one.upFrom(new BigDecimal(price)));
+  }
 }

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import org.joda.money.CurrencyUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -149,5 +150,36 @@ class PriceRequestTest {
         assertThrows(Faulty.class, () -> Pricing.standard(feesOf("80"), request("20", "0.125")));
 
     assertEquals(List.of(".marginPercent", ".ending"), paths(faulty));
+  }
+
+  private static PriceRequest asking(
+      String every, String ending, String markup, String hourly, String discount) {
+    return new PriceRequest(
+        BigDecimal.TEN,
+        new BigDecimal(ending),
+        new BigDecimal(every),
+        Optional.of(new BigDecimal(markup)),
+        Optional.of(new BigDecimal(hourly)),
+        Optional.of(new BigDecimal(discount)));
+  }
+
+  @Test
+  void everythingElseOutOfRangeIsToldAtOnce() {
+    Faulty faulty = assertThrows(Faulty.class, () -> asking("0", "2", "-1", "-0.5", "100"));
+
+    assertEquals(
+        List.of(".every", ".ending", ".markupPercent", ".hourly", ".discountPercent"),
+        paths(faulty));
+    faulty = assertThrows(Faulty.class, () -> asking("10", "10", "100001", "0.00001", "0"));
+    assertEquals(
+        List.of(".ending", ".markupPercent", ".hourly", ".discountPercent"), paths(faulty));
+  }
+
+  @Test
+  void pricesThatLieApartByLessThanTheCurrencyHasAreRefused() {
+    PriceRequest request = asking("0.5", "0", "0", "0", "50");
+    Faulty faulty = assertThrows(Faulty.class, () -> Pricing.standard(in("JPY"), request));
+
+    assertEquals(List.of(".every"), paths(faulty));
   }
 }

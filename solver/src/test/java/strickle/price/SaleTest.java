@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -65,8 +66,11 @@ class SaleTest {
 
   // Source: OpenStax, Principles of Accounting 2, m68086: contribution 185 in 1 h, 55 in half an
   // hour and 48 in a quarter is 185, 110 and 192 for each limiting hour.
+  // Source: Accounting for Managers, ch. 10.5 (flatworldknowledge.lardbucket.org): of a product of
+  // 4
+  // h and one of 1 h, contributions of 100 and 150 for each labour hour.
   @ParameterizedTest
-  @CsvSource({"185,60,185", "55,30,110", "48,15,192"})
+  @CsvSource({"185,60,185", "55,30,110", "48,15,192", "400,240,100", "150,60,150"})
   void whatIsEarnedCountsByTheHourItTakes(String earned, String minutes, String perHour) {
     UnitCost cost =
         new UnitCost(
@@ -108,5 +112,67 @@ class SaleTest {
     Sale sale = sale("2.9", "0.3", "35");
 
     assertClose("0E-20", sale.profit(sale.breakEven(cost("29.18")), cost("29.18")));
+  }
+
+  // Source: OpenStax, Principles of Accounting 2, m68079: 20 % on a cost of 8 is 9.60, of 9 is
+  // 10.80.
+  @ParameterizedTest
+  @CsvSource({"8,20,9.60", "9,20,10.80", "10,100,20.00"})
+  void aMarkupIsPutOnTheCost(String cost, String markupPercent, String price) {
+    assertClose(price, NOTHING_TAKEN.priceForMarkup(cost(cost), new BigDecimal(markupPercent)));
+  }
+
+  @Test
+  void aMarkupIsWhatIsLeftWhenTheChannelHasTakenItsPart() {
+    // (9.60 + 2) / (0.6 x 0.95)
+    BigDecimal price = sale("5", "2", "40").priceForMarkup(cost("8"), new BigDecimal("20"));
+    assertClose("20.3509", price);
+    assertClose("9.6000", sale("5", "2", "40").net(price));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"2.9,0.3,0,25", "0,0,50,18", "8,1.25,35,0"})
+  void thePriceForAnHourlyWageEarnsIt(
+      String percentFee, String fixedFee, String discountPercent, String hourly) {
+    UnitCost cost =
+        new UnitCost(
+            new BigDecimal("52.7"),
+            List.of(
+                new ExactLine("m", CostKind.MATERIAL, new BigDecimal("5.77")),
+                new ExactLine("labour", CostKind.LABOUR, new BigDecimal("19.33"))));
+    Sale sale = sale(percentFee, fixedFee, discountPercent);
+    BigDecimal wanted = new BigDecimal(hourly);
+    BigDecimal asked = sale.priceForHourly(cost, wanted);
+
+    assertClose(wanted.setScale(20).toPlainString(), sale.earnedPerHour(asked, cost));
+  }
+
+  // Derived, exact: m = g/(1 - g), g = m/(1 + m); keystone is 100 % on cost and 50 % of the price.
+  @ParameterizedTest
+  @CsvSource({"50,100.0000", "40,66.6667", "20,25.0000", "0,0.0000"})
+  void marginAndMarkupAreTheSameProfitSeenFromTwoSides(String margin, String markup) {
+    assertEquals(new BigDecimal(markup), Markup.ofMargin(new BigDecimal(margin)));
+    assertClose(margin, Markup.toMargin(new BigDecimal(markup)));
+  }
+
+  // 100 less 10 % is 90. Profit falls from 60 to 50: a fifth more has to be sold.
+  @Test
+  void aDiscountSaysHowMuchMoreHasToBeSold() {
+    Discounted tenOff =
+        Discounted.of(BigDecimal.TEN, new BigDecimal("100"), NOTHING_TAKEN, cost("40"));
+
+    assertClose("90.0000", tenOff.price());
+    assertClose("50.0000", tenOff.profit());
+    assertClose("55.5556", tenOff.marginPercent());
+    assertClose("20.0000", tenOff.morePercent().orElseThrow());
+  }
+
+  @Test
+  void noNumberOfSalesMakesUpForADiscountBelowTheCost() {
+    Discounted half =
+        Discounted.of(new BigDecimal("70"), new BigDecimal("100"), NOTHING_TAKEN, cost("40"));
+
+    assertClose("-10.0000", half.profit());
+    assertEquals(Optional.empty(), half.morePercent());
   }
 }
