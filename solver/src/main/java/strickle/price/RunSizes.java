@@ -105,7 +105,7 @@ final class RunSizes {
     Mix mix = book.mix(piece.mix());
     double each = CastingMass.wetGrams(mould, Recipe.of(mix, book::material));
     double byMass = Math.floor(book.studio().batchLimitGrams() / each);
-    double byTime = mix.workingMinutes() / Math.max(1, mould.pourMinutes());
+    int byTime = mix.workingMinutes() / Math.max(1, mould.pourMinutes());
     int most = (int) Math.min(MOST, Math.min(byMass, byTime));
     return Math.max(most, piece.typicalRun());
   }
