@@ -4,6 +4,7 @@ import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
+import io.javalin.http.HttpResponseException;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -80,6 +81,9 @@ public final class Service implements AutoCloseable {
     config.http.maxRequestSize = Long.MAX_VALUE; // each route reads no more than it takes
     config.http.defaultContentType = "application/json";
     config.routes.before(context -> protect(context, guard[0]));
+    // The library has an answer of its own for its own refusals, unless one is given for them.
+    config.routes.exception(
+        HttpResponseException.class, (thrown, context) -> refuse(context, thrown));
     config.routes.exception(Exception.class, (thrown, context) -> refuse(context, thrown));
     for (Route route : routes) {
       config.routes.addHttpHandler(

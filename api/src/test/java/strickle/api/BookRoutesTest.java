@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -149,6 +150,18 @@ class BookRoutesTest {
         web.send("POST", "/api/stations", RACK, "Origin", "http://evil.example");
     assertEquals(403, foreign.statusCode());
     assertEquals(404, web.get("/api/stations/rack-9").statusCode());
+  }
+
+  @Test
+  void whatIsNotThereIsRefusedLikeEverythingElse() {
+    for (String path : List.of("/api/nowhere", "/", "/api/stations/none", "/api/journal/77")) {
+      HttpResponse<String> none = web.get(path);
+      assertEquals(404, none.statusCode(), path);
+      assertTrue(none.body().contains("\"title\": \"Not there\""), none.body());
+    }
+    HttpResponse<String> method = web.send("DELETE", "/api/book", "");
+    assertEquals(405, method.statusCode());
+    assertTrue(method.body().contains("\"title\": \"Not this method\""), method.body());
   }
 
   private static String tag(HttpResponse<String> response) {
