@@ -73,6 +73,11 @@ final class PlanOption {
 
   private static void mustBeOf(Book book, Plan plan, Predicate<Finding> matters) {
     List<Finding> findings = Audit.of(book, plan).stream().filter(matters).toList();
+    String name = book.studio().name();
+    if (!findings.isEmpty() && !plan.book().equals(name)) {
+      String found = "a plan made for another book, that of \"" + plan.book() + "\"";
+      throw new Faulty(List.of(new Fault("", found, "one of this book, that of \"" + name + "\"")));
+    }
     if (!findings.isEmpty()) {
       throw new Faulty(findings.stream().limit(MOST_TOLD).map(PlanOption::fault).toList());
     }

@@ -138,6 +138,7 @@ class ReplanCommandTest {
     Shell.Result result =
         Shell.run("replan", "demo", "--plan", plan, "--now", "2027-04-05", "--schedules", "10");
     assertEquals(Outcome.WRONG, result.code());
-    assertTrue(result.err().contains("no plan of this book"), result.err());
+    assertTrue(result.err().startsWith("--plan: found a plan made for another book"), result.err());
+    assertEquals(1, result.err().lines().count());
   }
 }
