@@ -18,8 +18,12 @@ final class PlanOption {
 
   private static final String NAME = "--plan";
 
-  /** More of what is wrong with a plan helps nobody: it is of another book, or of an older one. */
-  private static final int MOST_TOLD = 10;
+  /**
+   * With more faults than this, a plan is of another book or of an older one, and they are noise.
+   */
+  private static final int MOST_TOLD = 3;
+
+  private static final String RIGHT = "one laid out for the book as it is";
 
   /** The rules that follow from a book's orders and pins. */
   private static final Set<Integer> OF_ORDERS = Set.of(8, 9, 10);
@@ -78,14 +82,18 @@ final class PlanOption {
       String found = "a plan made for another book, that of \"" + plan.book() + "\"";
       throw new Faulty(List.of(new Fault("", found, "one of this book, that of \"" + name + "\"")));
     }
+    if (findings.size() > MOST_TOLD) {
+      String found =
+          "what is no plan of this book: it differs in " + findings.size() + " places, first ";
+      throw new Faulty(List.of(new Fault("", found + findings.get(0), RIGHT)));
+    }
     if (!findings.isEmpty()) {
-      throw new Faulty(findings.stream().limit(MOST_TOLD).map(PlanOption::fault).toList());
+      throw new Faulty(findings.stream().map(PlanOption::fault).toList());
     }
   }
 
   private static Fault fault(Finding finding) {
-    return new Fault(
-        "", "what is no plan of this book (" + finding + ")", "one laid out for the book as it is");
+    return new Fault("", "what is no plan of this book (" + finding + ")", RIGHT);
   }
 
   // A path such as $.lots[0] alone could be one of the book.
