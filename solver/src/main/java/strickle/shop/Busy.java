@@ -12,16 +12,29 @@ final class Busy {
   private int[] to = new int[16];
   private int blocks;
 
+  /** Where the last search ended; what is asked next is often there. */
+  private int near;
+
+  private final Queue queue = new Queue();
+
   void clear() {
     blocks = 0;
+    queue.clear();
   }
 
   /** The first working minute at or after {@code earliest} from which {@code minutes} are free. */
   int firstFree(int earliest, int minutes) {
-    int start = earliest;
-    for (int i = firstEndingAfter(earliest); i < blocks && from[i] < start + minutes; i++) {
-      start = to[i];
+    int start = queue.behind(earliest, minutes, 1);
+    int i = firstEndingAfter(start);
+    if (i == blocks || from[i] >= start + minutes) {
+      return start;
     }
+    while (i < blocks && from[i] < start + minutes) {
+      start = to[i];
+      i++;
+    }
+    near = i;
+    queue.note(earliest, start, minutes, 1);
     return start;
   }
 
@@ -44,6 +57,7 @@ final class Busy {
 
   /** Gives {@code [start, end)} back, which must have been taken. */
   void give(int start, int end) {
+    queue.given(start);
     int i = firstEndingAfter(start);
     boolean restBefore = from[i] < start;
     boolean restAfter = to[i] > end;
@@ -61,6 +75,9 @@ final class Busy {
 
   /** The first block that ends after {@code at}; blocks are mostly asked for near the end. */
   private int firstEndingAfter(int at) {
+    if (near <= blocks && (near == 0 || to[near - 1] <= at) && (near == blocks || to[near] > at)) {
+      return near;
+    }
     int low = 0;
     int high = blocks;
     while (low < high) {
@@ -71,6 +88,7 @@ final class Busy {
         high = middle;
       }
     }
+    near = low;
     return low;
   }
 

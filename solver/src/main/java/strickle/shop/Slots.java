@@ -112,18 +112,31 @@ final class Slots {
   }
 
   private void tryWorker(Group group, int index, int who, int from, int by, int limit) {
+    Calendar calendar = calendars[who];
     int minutes = group.minutes[index];
-    int place = earliest(group, index, who, from);
-    if (place + minutes > calendars[who].workingMinutes()) {
-      return;
-    }
-    int placeStart = calendars[who].startOf(place);
-    int placeEnd = calendars[who].endOf(place + minutes);
-    if (placeEnd <= limit && isBetter(group.earliestEnd[index] > 0, placeStart, placeEnd, by)) {
-      worker = who;
-      worked = place;
-      start = placeStart;
-      end = placeEnd;
+    boolean pauses = tables.pauses[group.activity[index]];
+    boolean pushed = group.earliestEnd[index] > 0;
+    int place = Math.max(calendar.worked(from), forEnd(calendar, group, index));
+    while (true) {
+      place = pauses ? busy[who].firstFree(place, minutes) : whole(who, place, minutes);
+      if (place + minutes > calendar.workingMinutes()) {
+        return;
+      }
+      int at = calendar.startOf(place);
+      int until = calendar.endOf(place + minutes);
+      if (until > limit || !isBetter(pushed, at, until, by)) {
+        // Later it would be no better.
+        return;
+      }
+      int free = resourcesFree(group, index, at);
+      if (free == at) {
+        worker = who;
+        worked = place;
+        start = at;
+        end = until;
+        return;
+      }
+      place = calendar.worked(free);
     }
   }
 
@@ -136,26 +149,6 @@ final class Slots {
       return placeStart < start;
     }
     return start > by || placeEnd < end;
-  }
-
-  /** The first working minute of {@code who} that suits; past the calendar's end if none does. */
-  private int earliest(Group group, int index, int who, int from) {
-    Calendar calendar = calendars[who];
-    int minutes = group.minutes[index];
-    boolean pauses = tables.pauses[group.activity[index]];
-    int place = Math.max(calendar.worked(from), forEnd(calendar, group, index));
-    while (true) {
-      place = pauses ? busy[who].firstFree(place, minutes) : whole(who, place, minutes);
-      if (place + minutes > calendar.workingMinutes()) {
-        return place;
-      }
-      int at = calendar.startOf(place);
-      int free = resourcesFree(group, index, at);
-      if (free == at) {
-        return place;
-      }
-      place = calendar.worked(free);
-    }
   }
 
   /** The first free stretch that lies inside one window. */

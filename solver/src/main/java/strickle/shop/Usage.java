@@ -13,6 +13,14 @@ final class Usage {
   private int[] held = new int[16];
   private int steps;
 
+  /** Where the last search ended; what is asked next is often there. */
+  private int near;
+
+  /** No more than that has been held at any time. */
+  private int highest;
+
+  private final Queue queue = new Queue();
+
   Usage(int capacity) {
     this.capacity = capacity;
     clear();
@@ -22,6 +30,8 @@ final class Usage {
     steps = 1;
     at[0] = Integer.MIN_VALUE;
     held[0] = 0;
+    highest = 0;
+    queue.clear();
   }
 
   int capacity() {
@@ -31,11 +41,18 @@ final class Usage {
   /** The first minute at or after {@code earliest} from which {@code units} are free that long. */
   int firstFree(int earliest, int minutes, int units) {
     int most = capacity - units;
-    int start = earliest;
-    for (int i = stepAt(earliest); i < steps && (i == 0 || at[i] < start + minutes); i++) {
+    if (highest <= most) {
+      return earliest;
+    }
+    int start = queue.behind(earliest, minutes, units);
+    int begun = start;
+    for (int i = stepAt(start); i < steps && (i == 0 || at[i] < start + minutes); i++) {
       if (held[i] > most) {
         start = i + 1 < steps ? Math.max(start, at[i + 1]) : Integer.MAX_VALUE / 2;
       }
+    }
+    if (start > begun) {
+      queue.note(earliest, start, minutes, units);
     }
     return start;
   }
@@ -67,6 +84,10 @@ final class Usage {
     int last = cut(end);
     for (int i = first; i < last; i++) {
       held[i] += units;
+      highest = Math.max(highest, held[i]);
+    }
+    if (units < 0) {
+      queue.given(start);
     }
     join(last);
     join(first);
@@ -102,6 +123,9 @@ final class Usage {
   }
 
   private int stepAt(int minute) {
+    if (near < steps && at[near] <= minute && (near + 1 == steps || at[near + 1] > minute)) {
+      return near;
+    }
     int low = 0;
     int high = steps - 1;
     while (low < high) {
@@ -112,6 +136,7 @@ final class Usage {
         high = middle - 1;
       }
     }
+    near = low;
     return low;
   }
 }

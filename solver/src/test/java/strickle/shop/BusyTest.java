@@ -45,6 +45,26 @@ class BusyTest {
     assertEquals(3, busy.firstFree(3, 1000));
   }
 
+  /** Asked for again and again from the same minute, as the pours of a week are. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3})
+  void theQueueIsNotForgottenAndNotRememberedTooLong(long seed) {
+    Random random = new Random(seed);
+    for (int i = 0; i < 2000; i++) {
+      int minutes = 1 + random.nextInt(4) + 32 * random.nextInt(2);
+      int earliest = random.nextInt(3);
+      int start = busy.firstFree(earliest, minutes);
+      assertEquals(firstFree(earliest, minutes), start);
+      if (start < LAST) {
+        take(start, start + minutes);
+      }
+      int at = random.nextInt(LAST);
+      if (taken[at] && random.nextInt(4) == 0) {
+        giveBackWithin(at, random);
+      }
+    }
+  }
+
   @Test
   void stretchesThatTouchLeaveNoRoomBetween() {
     take(0, 10);
