@@ -41,6 +41,7 @@ import picocli.CommandLine.Spec;
       "  strickle target --help               whether a price holds a margin, what would make it",
       "  strickle fair --help                 what to bring to a fair, planned",
       "  strickle shopping --help             what to buy for a plan, and by when",
+      "  strickle sensitivity --help          which numbers move the profit most",
       "  strickle volume --help               how much a mould holds",
       "  strickle batch --help                what to weigh for it",
       "  strickle ballast --help              what to lay on a core, how hard the mix presses",
@@ -117,6 +118,7 @@ public final class Main implements Runnable {
             .addSubcommand(new ReplanCommand(here))
             .addSubcommand(new PriceCommand(here))
             .addSubcommand(new TargetCommand(here))
+            .addSubcommand(new SensitivityCommand(here))
             .addSubcommand(new FairCommand(here))
             .addSubcommand(new ShoppingCommand(here))
             .addSubcommand(new VolumeCommand(here))

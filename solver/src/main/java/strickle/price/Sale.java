@@ -115,6 +115,13 @@ public record Sale(Channel channel) {
             channel.id(), channel.name(), percent, channel.fixedFee(), channel.discountPercent()));
   }
 
+  /** The same at another fixed fee. */
+  Sale withFixedFee(BigDecimal amount) {
+    return new Sale(
+        new Channel(
+            channel.id(), channel.name(), channel.percentFee(), amount, channel.discountPercent()));
+  }
+
   /** The same with another discount off the list price. */
   Sale withDiscount(BigDecimal percent) {
     return new Sale(
