@@ -25,7 +25,7 @@ class SensitivityCommandTest {
         Shell.run("sensitivity", book, "--channel", "own-table", "--piece", "planter-slate")
             .done()
             .out();
-    assertEquals(2 + 1 + 5 - 1, out.lines().count(), out);
+    assertEquals(2 + 1 + 5, out.lines().count(), out);
     // 6.4 x 0.971; a tenth of 19.3297
     assertTrue(out.contains("64 USD         -6.21         +6.21\n"), out);
     assertTrue(out.contains("22 USD/h         +1.93         -1.93\n"), out);
