@@ -42,6 +42,7 @@ import picocli.CommandLine.Spec;
       "  strickle fair --help                 what to bring to a fair, planned",
       "  strickle shopping --help             what to buy for a plan, and by when",
       "  strickle sensitivity --help          which numbers move the profit most",
+      "  strickle learn --help                what recorded weeks say of the book",
       "  strickle volume --help               how much a mould holds",
       "  strickle batch --help                what to weigh for it",
       "  strickle ballast --help              what to lay on a core, how hard the mix presses",
@@ -121,6 +122,7 @@ public final class Main implements Runnable {
             .addSubcommand(new SensitivityCommand(here))
             .addSubcommand(new FairCommand(here))
             .addSubcommand(new ShoppingCommand(here))
+            .addSubcommand(new LearnCommand(here))
             .addSubcommand(new VolumeCommand(here))
             .addSubcommand(new BatchCommand(here))
             .addSubcommand(new RoomCommand(here))

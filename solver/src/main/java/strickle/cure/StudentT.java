@@ -1,7 +1,7 @@
 package strickle.cure;
 
 /** Student's t, for how sure a few measurements make us. */
-final class StudentT {
+public final class StudentT {
 
   /** 95 of 100 lie below, for 1 to 30 degrees of freedom (any statistics table). */
   private static final double[] NINETY_FIVE = {
@@ -19,7 +19,7 @@ final class StudentT {
    *
    * @param freedom degrees of freedom, 1 or more
    */
-  static double ninety(int freedom) {
+  public static double ninety(int freedom) {
     if (freedom <= NINETY_FIVE.length) {
       return NINETY_FIVE[freedom - 1];
     }
