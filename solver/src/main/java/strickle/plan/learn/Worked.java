@@ -3,6 +3,8 @@ package strickle.plan.learn;
 import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
 import strickle.book.Book;
 import strickle.book.Person;
 import strickle.book.Window;
@@ -14,30 +16,34 @@ final class Worked {
   private Worked() {}
 
   /**
-   * Minutes of a task that is over: those in the opening hours of who did it, as nobody works at
-   * night on what was begun the day before; or all of them, when none lies in those hours.
+   * Minutes of a task that is over: from start to end, less the closed times that lie wholly
+   * within, as a task waits over noon or the night. Somebody who begins before opening works.
    */
   static double minutes(Book book, Happening task) {
     LocalDateTime start = task.start().orElseThrow();
     LocalDateTime end = task.end().orElseThrow();
-    Person person = book.person(task.person().orElseThrow());
-    long open = 0;
-    for (LocalDate day = start.toLocalDate();
-        !day.isAfter(end.toLocalDate());
-        day = day.plusDays(1)) {
-      for (Window window : person.hoursOn(day)) {
-        open += overlap(day, window, start, end);
-      }
+    List<LocalDateTime> edges = edges(book.person(task.person().orElseThrow()), start, end);
+    long minutes = Duration.between(start, end).toMinutes();
+    for (int i = 1; i + 1 < edges.size(); i += 2) {
+      LocalDateTime closes = edges.get(i);
+      LocalDateTime opens = edges.get(i + 1);
+      boolean within = !closes.isBefore(start) && !opens.isAfter(end);
+      minutes -= within ? Duration.between(closes, opens).toMinutes() : 0;
     }
-    return open > 0 ? open : Duration.between(start, end).toMinutes();
+    return minutes;
   }
 
-  private static long overlap(
-      LocalDate day, Window window, LocalDateTime start, LocalDateTime end) {
-    LocalDateTime opens = day.atStartOfDay().plusMinutes(window.startMinute());
-    LocalDateTime closes = day.atStartOfDay().plusMinutes(window.endMinute());
-    LocalDateTime from = opens.isAfter(start) ? opens : start;
-    LocalDateTime to = closes.isBefore(end) ? closes : end;
-    return Math.max(0, Duration.between(from, to).toMinutes());
+  /** Opening and closing times in turn, of the days of a task. */
+  private static List<LocalDateTime> edges(Person person, LocalDateTime from, LocalDateTime to) {
+    List<LocalDateTime> edges = new ArrayList<>();
+    for (LocalDate day = from.toLocalDate();
+        !day.isAfter(to.toLocalDate());
+        day = day.plusDays(1)) {
+      for (Window window : person.hoursOn(day)) {
+        edges.add(day.atStartOfDay().plusMinutes(window.startMinute()));
+        edges.add(day.atStartOfDay().plusMinutes(window.endMinute()));
+      }
+    }
+    return edges;
   }
 }
