@@ -73,6 +73,13 @@ final class Given {
     return moment.filter(at -> must(isPlausible(at.getYear()), option, text, YEARS));
   }
 
+  /** A date without a time. */
+  Optional<LocalDate> date(String option, String text) {
+    String right = "a date such as 2027-04-05";
+    Optional<LocalDate> date = read(option, text, right, given -> LocalDate.parse(given, DATE));
+    return date.filter(day -> must(isPlausible(day.getYear()), option, text, YEARS));
+  }
+
   /** Whatever a reading finds, its faults told under an option. */
   <T> Optional<T> within(String option, Supplier<T> reading) {
     try {

@@ -43,6 +43,11 @@ import picocli.CommandLine.Spec;
       "  strickle shopping --help             what to buy for a plan, and by when",
       "  strickle sensitivity --help          which numbers move the profit most",
       "  strickle learn --help                what recorded weeks say of the book",
+      "  strickle price-list --help           the prices on paper",
+      "  strickle sheet --help                the plan on paper, with cards to weigh by",
+      "  strickle calendar --help             the plan for a calendar program",
+      "  strickle import-orders --help        orders from a spreadsheet",
+      "  strickle export-orders studio.json   orders for a spreadsheet",
       "  strickle volume --help               how much a mould holds",
       "  strickle batch --help                what to weigh for it",
       "  strickle ballast --help              what to lay on a core, how hard the mix presses",
@@ -123,6 +128,11 @@ public final class Main implements Runnable {
             .addSubcommand(new FairCommand(here))
             .addSubcommand(new ShoppingCommand(here))
             .addSubcommand(new LearnCommand(here))
+            .addSubcommand(new PriceListCommand(here))
+            .addSubcommand(new SheetCommand(here))
+            .addSubcommand(new CalendarCommand(here))
+            .addSubcommand(new ImportOrdersCommand(here))
+            .addSubcommand(new ExportOrdersCommand(here))
             .addSubcommand(new VolumeCommand(here))
             .addSubcommand(new BatchCommand(here))
             .addSubcommand(new RoomCommand(here))

@@ -118,8 +118,13 @@ final class OutFile {
    * @throws Trouble when it cannot be written after all
    */
   void write(String content) {
+    write(content.getBytes(UTF_8));
+  }
+
+  /** The same, with bytes. */
+  void write(byte[] content) {
     try {
-      writeBeside(content.getBytes(UTF_8));
+      writeBeside(content);
     } catch (IOException failed) {
       throw new Trouble(option + " " + given + " could not be written: " + why(failed));
     }

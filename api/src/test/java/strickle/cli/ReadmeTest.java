@@ -36,6 +36,7 @@ class ReadmeTest {
   private static final Pattern TABLE = Pattern.compile("```csv\n(.*?)```", Pattern.DOTALL);
   private static final Pattern COMMAND =
       Pattern.compile("^\\./strickle ([^#\n]*)", Pattern.MULTILINE);
+  private static final Pattern FILE = Pattern.compile(".+[.](json|csv|pdf|ics)");
   private static final Pattern FIELD = Pattern.compile("`([a-z][A-Za-z0-9]*)`");
 
   /** Words of the overview that are no fields but what stands in them. */
@@ -61,9 +62,14 @@ class ReadmeTest {
     Files.writeString(folder.resolve("done.json"), progress);
     List<String> tables = TABLE.matcher(readme).results().map(found -> found.group(1)).toList();
     for (String table : tables) {
-      String name = table.startsWith("casting,") ? "ready.csv" : "planter.csv";
-      Files.writeString(folder.resolve(name), table);
+      Files.writeString(folder.resolve(nameOf(table)), table);
     }
+  }
+
+  private static String nameOf(String table) {
+    return table.startsWith("casting,")
+        ? "ready.csv"
+        : table.startsWith("order,") ? "orders.csv" : "planter.csv";
   }
 
   @Test
@@ -114,7 +120,7 @@ class ReadmeTest {
   private void run(String command) {
     List<Object> words = new ArrayList<>();
     for (String word : command.replaceAll(" > .*", "").split(" ", -1)) {
-      words.add(word.endsWith(".json") || word.endsWith(".csv") ? folder.resolve(word) : word);
+      words.add(FILE.matcher(word).matches() ? folder.resolve(word) : word);
     }
     int seconds = words.indexOf("--seconds");
     if (seconds >= 0) {
