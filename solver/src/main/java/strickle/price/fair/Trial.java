@@ -37,7 +37,7 @@ record Trial(Fair fair, Map<String, Integer> build, Book book, Plan plan, BigDec
    */
   boolean isOnTime() {
     return build.values().stream().allMatch(pieces -> pieces == 0)
-        || late().isEmpty() && plan.totals().weightedLateHours().compareTo(lateAnyway) <= 0;
+        || (late().isEmpty() && plan.totals().weightedLateHours().compareTo(lateAnyway) <= 0);
   }
 
   /** When the last of it is ready; empty when nothing is brought. */
