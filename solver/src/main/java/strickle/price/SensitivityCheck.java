@@ -144,15 +144,15 @@ public final class SensitivityCheck {
   }
 
   /** For every number the deals that rest on it, each with its own way to turn it. */
-  private Map<Turn.Number, List<Turned>> byNumber() {
-    Map<Turn.Number, List<Turned>> numbers = new LinkedHashMap<>();
+  private Map<Turn.Name, List<Turned>> byNumber() {
+    Map<Turn.Name, List<Turned>> numbers = new LinkedHashMap<>();
     for (Sold one : sold) {
       // Two steps of the same name are turned together already.
-      Set<Turn.Number> seen = new HashSet<>();
+      Set<Turn.Name> seen = new HashSet<>();
       for (Turn turn : one.turns()) {
-        if (seen.add(turn.number())) {
+        if (seen.add(turn.name())) {
           numbers
-              .computeIfAbsent(turn.number(), number -> new ArrayList<>())
+              .computeIfAbsent(turn.name(), number -> new ArrayList<>())
               .add(new Turned(one, turn));
         }
       }
@@ -160,7 +160,7 @@ public final class SensitivityCheck {
     return numbers;
   }
 
-  private MovingNumber moving(Turn.Number number, List<Turned> turned, BigDecimal profit) {
+  private MovingNumber moving(Turn.Name number, List<Turned> turned, BigDecimal profit) {
     BigDecimal by = Exact.fraction(request.byPercent());
     BigDecimal less = BigDecimal.ONE.subtract(by);
     BigDecimal more = BigDecimal.ONE.add(by);

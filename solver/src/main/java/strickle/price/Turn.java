@@ -7,20 +7,20 @@ import java.util.function.Function;
 /**
  * One number that a deal rests on, which can be turned.
  *
- * @param number which it is; deals that have the same are turned together
+ * @param name which it is; deals that have the same are turned together
  * @param present its value
  * @param most no more than this is possible
  * @param to the deal with another value
  */
 record Turn(
-    Number number, BigDecimal present, Optional<BigDecimal> most, Function<BigDecimal, Deal> to) {
+    Name name, BigDecimal present, Optional<BigDecimal> most, Function<BigDecimal, Deal> to) {
 
   /**
    * The name of a number.
    *
    * @param piece id of the piece it is of; empty when others may share it
    */
-  record Number(String what, Optional<String> piece, String unit) {}
+  record Name(String what, Optional<String> piece, String unit) {}
 
   /** The value so many times as large, or the most there is. */
   BigDecimal times(BigDecimal factor) {

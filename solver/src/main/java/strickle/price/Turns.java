@@ -10,7 +10,7 @@ import java.util.function.UnaryOperator;
 import strickle.book.Book;
 import strickle.book.Channel;
 import strickle.book.Piece;
-import strickle.price.Turn.Number;
+import strickle.price.Turn.Name;
 
 /** Finds every number that a deal rests on. */
 final class Turns {
@@ -182,12 +182,12 @@ final class Turns {
                     .toList()));
   }
 
-  private Number own(String what, String unit) {
-    return new Number(what, Optional.of(piece.id()), unit);
+  private Name own(String what, String unit) {
+    return new Name(what, Optional.of(piece.id()), unit);
   }
 
-  private static Number named(String what, String unit) {
-    return new Number(what, Optional.empty(), unit);
+  private static Name named(String what, String unit) {
+    return new Name(what, Optional.empty(), unit);
   }
 
   private void shared(String what, String unit, BigDecimal present, Function<BigDecimal, Deal> to) {
@@ -195,9 +195,9 @@ final class Turns {
   }
 
   private void add(
-      Number number, BigDecimal present, Optional<BigDecimal> most, Function<BigDecimal, Deal> to) {
+      Name name, BigDecimal present, Optional<BigDecimal> most, Function<BigDecimal, Deal> to) {
     if (present.signum() > 0) {
-      turns.add(new Turn(number, present, most, to));
+      turns.add(new Turn(name, present, most, to));
     }
   }
 }
