@@ -90,6 +90,11 @@ public final class Database implements AutoCloseable {
     return source;
   }
 
+  /** Whether no other process can have it open. */
+  boolean isOnesOwn() {
+    return oneWriter;
+  }
+
   /** Runs statements that only read; each of them sees what was committed before it. */
   <T> T read(Function<Handle, T> work) {
     return Troubles.told(() -> jdbi.withHandle(work::apply));

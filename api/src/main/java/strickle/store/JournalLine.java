@@ -40,13 +40,8 @@ public record JournalLine(
     return constant.name().toLowerCase(Locale.ROOT);
   }
 
-  /** A kind as it was written. */
-  static Kind kind(String written) {
-    return Kind.valueOf(written.toUpperCase(Locale.ROOT));
-  }
-
-  /** A state as it was written. */
-  static State state(String written) {
-    return State.valueOf(written.toUpperCase(Locale.ROOT));
+  /** A constant as it was written. */
+  static <E extends Enum<E>> E constant(Class<E> type, String written) {
+    return Enum.valueOf(type, written.toUpperCase(Locale.ROOT));
   }
 }

@@ -158,7 +158,7 @@ final class JournalTable {
   private static JournalLine line(ResultSet row) throws SQLException {
     long of = row.getLong("of_number");
     OptionalLong named = row.wasNull() ? OptionalLong.empty() : OptionalLong.of(of);
-    Kind kind = JournalLine.kind(row.getString("kind"));
+    Kind kind = JournalLine.constant(Kind.class, row.getString("kind"));
     return new JournalLine(
         row.getLong("number"),
         Instant.parse(row.getString("at")),
@@ -166,6 +166,6 @@ final class JournalTable {
         row.getString("what"),
         kind,
         named,
-        JournalLine.state(row.getString("state")));
+        JournalLine.constant(State.class, row.getString("state")));
   }
 }

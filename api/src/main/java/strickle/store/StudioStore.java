@@ -50,6 +50,11 @@ public final class StudioStore {
     return studio;
   }
 
+  /** The plans that were asked for. */
+  public Plans plans() {
+    return new Plans(database, studio.id(), clock);
+  }
+
   /** What the studio holds now. */
   public Kept now() {
     long revision = database.read(handle -> StudioTable.revision(handle, studio.id()));

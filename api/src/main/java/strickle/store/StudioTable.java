@@ -62,4 +62,12 @@ final class StudioTable {
         .mapTo(Long.class)
         .one();
   }
+
+  /** Keeps other writers of a studio away until the transaction ends. */
+  static void hold(Handle handle, String id) {
+    handle
+        .createUpdate("update studio set revision = revision where id = :id")
+        .bind("id", id)
+        .execute();
+  }
 }

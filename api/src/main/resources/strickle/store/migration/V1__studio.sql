@@ -67,19 +67,34 @@ create table creation (
   primary key (studio_id, request_key)
 );
 
+-- Plans that were asked for. The book is kept as it was then; what comes of it is a plan of that book.
 create table plan (
   studio_id varchar(36) not null references studio (id) on delete cascade,
   id varchar(36) not null,
-  state varchar(20) not null,
+  -- Counted from 1 in each studio, in the order in which they were asked for.
+  number bigint not null,
+  kind varchar(10) not null,
+  state varchar(10) not null,
   created_at varchar(40) not null,
   changed_at varchar(40) not null,
+  who varchar(200) not null,
   asked text not null,
   book text not null,
+  -- The plan it begins from, when one is laid out anew.
+  present text,
+  -- Which attempt it is with, how many there were, and whether it shall end.
+  runner varchar(36),
+  attempts bigint not null,
+  stop_asked bigint not null,
   progress text,
+  totals text,
+  thawed text,
   result text,
-  note text,
+  why text,
   primary key (studio_id, id)
 );
+
+create index plan_by_number on plan (studio_id, number);
 
 create table session (
   token_hash varchar(64) not null primary key,

@@ -1,0 +1,166 @@
+package strickle.store;
+
+import java.time.Clock;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import org.jdbi.v3.core.Handle;
+import strickle.book.Book;
+import strickle.json.BookPart;
+import strickle.json.BookParts;
+import strickle.json.MeshPart;
+import strickle.json.PlanFile;
+import strickle.json.StudioFile;
+import strickle.plan.Plan;
+import strickle.store.KeptPlan.Kind;
+import strickle.store.KeptPlan.State;
+
+/** The plans of one studio: asked for, read, stopped and removed. {@link PlanQueue} makes them. */
+public final class Plans {
+
+  /** How many may wait in a studio. */
+  public static final int MOST_WAITING = 20;
+
+  /** How long a creation is remembered. */
+  private static final int CREATION_DAYS = 7;
+
+  private final Database database;
+  private final String studio;
+  private final Clock clock;
+
+  /** The plans of a studio in a database. */
+  Plans(Database database, String studio, Clock clock) {
+    this.database = database;
+    this.studio = studio;
+    this.clock = clock;
+  }
+
+  /**
+   * Asks for a plan of the studio as it is now; it waits until a queue takes it.
+   *
+   * @param who who asks
+   * @param once asked again with the same key, it is the same plan
+   * @param now what the studio holds
+   * @param present the plan under way that is to be laid out anew; nothing for one from the start
+   * @return the plan's id
+   * @throws QueueFull when {@link #MOST_WAITING} wait already
+   * @throws KeyReused when the key stands for another request
+   */
+  public String ask(
+      String who, Optional<Once> once, PlanAsked asked, Kept now, Optional<Plan> present) {
+    String book = StudioFile.write(now.entries().parts().stream().filter(Plans::isOfBook).toList());
+    KeptPlan plan = fresh(new By(who, "").who(), asked);
+    return database.write(
+        handle -> {
+          StudioTable.hold(handle, studio);
+          Optional<String> before = once.flatMap(one -> made(handle, one));
+          if (before.isPresent()) {
+            return before.get();
+          }
+          if (PlanTable.waiting(handle, studio) >= MOST_WAITING) {
+            throw new QueueFull(MOST_WAITING);
+          }
+          PlanTable.add(handle, studio, plan, book, present.map(PlanFile::write));
+          once.ifPresent(one -> CreationTable.add(handle, studio, one, plan.id(), clock.instant()));
+          return plan.id();
+        });
+  }
+
+  private KeptPlan fresh(String who, PlanAsked asked) {
+    return new KeptPlan(
+        UUID.randomUUID().toString(),
+        asked.rest().isPresent() ? Kind.REPLAN : Kind.PLAN,
+        State.WAITING,
+        clock.instant(),
+        clock.instant(),
+        who,
+        asked,
+        Optional.empty(),
+        Optional.empty(),
+        List.of(),
+        Optional.empty());
+  }
+
+  private Optional<String> made(Handle handle, Once once) {
+    CreationTable.forget(handle, studio, clock.instant().minus(CREATION_DAYS, ChronoUnit.DAYS));
+    Optional<CreationTable.Creation> before = CreationTable.find(handle, studio, once.key());
+    if (before.isPresent() && !before.get().requestHash().equals(once.requestHash())) {
+      throw new KeyReused(once.key());
+    }
+    return before.map(CreationTable.Creation::reply);
+  }
+
+  private static boolean isOfBook(BookPart part) {
+    return part.collection().equals(BookParts.STUDIO)
+        || part.collection().equals(MeshPart.COLLECTION)
+        || BookParts.LISTS.contains(part.collection());
+  }
+
+  /** A plan by its id; nothing when there is none. */
+  public Optional<KeptPlan> find(String id) {
+    return database.read(handle -> PlanTable.find(handle, studio, id));
+  }
+
+  /**
+   * The plans there are, newest first.
+   *
+   * @param after only those asked for before this one; nothing for all
+   */
+  public List<KeptPlan> list(Optional<String> after, int most) {
+    return database.read(handle -> PlanTable.list(handle, studio, after, most));
+  }
+
+  /** The plan that came of one that was asked for; nothing when there is none. */
+  public Optional<Plan> result(String id) {
+    return text(id, PlanTable.Text.RESULT).map(PlanFile::parse);
+  }
+
+  /** The book of a plan, as it was when the plan was asked for. */
+  public Optional<Book> book(String id) {
+    return text(id, PlanTable.Text.BOOK).map(Plans::read);
+  }
+
+  /** What is to be laid out; nothing when there is no such plan. */
+  Optional<PlanJob> job(String id) {
+    return find(id)
+        .map(
+            plan ->
+                new PlanJob(
+                    plan.asked(),
+                    book(id).orElseThrow(),
+                    text(id, PlanTable.Text.PRESENT).map(PlanFile::parse)));
+  }
+
+  private Optional<String> text(String id, PlanTable.Text column) {
+    return database.read(handle -> PlanTable.text(handle, studio, id, column));
+  }
+
+  private static Book read(String file) {
+    List<BookPart> parts = StudioFile.parse(file);
+    return BookParts.book(parts, new KeptMeshes(Entries.ofParts(parts)));
+  }
+
+  /**
+   * Stops a plan: one that waits is over at once, one that is being laid out soon, and its best so
+   * far is kept. One that is over stays as it is.
+   *
+   * @return nothing when there is no such plan
+   */
+  public Optional<KeptPlan> stop(String id) {
+    return database.write(
+        handle -> {
+          PlanTable.stop(handle, studio, id, clock.instant());
+          return PlanTable.find(handle, studio, id);
+        });
+  }
+
+  /**
+   * Removes a plan; if it is being laid out, that ends soon.
+   *
+   * @return whether there was one
+   */
+  public boolean remove(String id) {
+    return database.write(handle -> PlanTable.remove(handle, studio, id));
+  }
+}

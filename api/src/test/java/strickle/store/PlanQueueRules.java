@@ -1,0 +1,332 @@
+package strickle.store;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.Duration;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import strickle.book.Book;
+import strickle.book.Fault;
+import strickle.book.Faulty;
+import strickle.demo.Demo;
+import strickle.demo.Size;
+import strickle.json.BookParts;
+import strickle.plan.Effort;
+import strickle.plan.Plan;
+import strickle.plan.PlanRequest;
+import strickle.plan.Planning;
+import strickle.plan.Progress;
+import strickle.store.KeptPlan.State;
+
+/** What the queue of plans promises, on whatever database. */
+@Timeout(value = 120, unit = TimeUnit.SECONDS)
+abstract class PlanQueueRules {
+
+  private static final Book BOOK = Demo.book(Size.SMALL);
+  private static final PlanQueue.Pace QUICK =
+      new PlanQueue.Pace(Duration.ofMillis(100), Duration.ofMillis(250));
+
+  private final SettableClock clock = new SettableClock(Instant.parse("2027-04-05T09:00:00Z"));
+  private final List<PlanQueue> queues = new ArrayList<>();
+  private Database database;
+  private StudioStore studio;
+
+  /** A new, empty database. */
+  abstract Database fresh();
+
+  @BeforeEach
+  void open() {
+    database = fresh();
+    studio = new Studios(database, clock).create("Ash Lane", Optional.empty(), BookParts.of(BOOK));
+  }
+
+  @AfterEach
+  void close() {
+    queues.forEach(PlanQueue::close);
+    database.close();
+  }
+
+  @Test
+  void aPlanIsMadeOfTheBookAsItWasWhenItWasAskedFor() {
+    String id = ask(0);
+    studio.change(
+        new By("maren", "no orders"),
+        kept -> {
+          Entries entries = kept.entries();
+          for (Entry order : entries.list("orders")) {
+            entries = entries.without("orders", order.id());
+          }
+          return entries;
+        });
+    queue(new Real());
+    KeptPlan plan = until(id, KeptPlan::isOver);
+    assertEquals(State.DONE, plan.state(), plan.toString());
+    Plan made = Planning.of(BOOK, request(plan.asked()), better -> {}).run();
+    assertEquals(Optional.of(made), studio.plans().result(id));
+    assertEquals(Optional.of(made.totals()), plan.totals());
+    assertEquals(Optional.of(BOOK), studio.plans().book(id));
+    assertTrue(plan.progress().orElseThrow().schedules() > 0);
+  }
+
+  @Test
+  void plansAreMadeInTurnOneAtATime() {
+    Held held = new Held();
+    PlanQueue queue = queue(held);
+    List<String> ids = List.of(add(queue, 1), add(queue, 2), add(queue, 3));
+    until(ids.get(0), plan -> plan.state() == State.RUNNING);
+    assertEquals(State.WAITING, found(ids.get(1)).state());
+    ids.forEach(
+        id -> {
+          until(id, plan -> plan.state() == State.RUNNING);
+          studio.plans().stop(id);
+          until(id, KeptPlan::isOver);
+        });
+    assertEquals(1, held.mostAtOnce);
+    assertEquals(List.of(1L, 2L, 3L), held.seeds);
+  }
+
+  @Test
+  void aStoppedPlanKeepsItsBestAndOneThatWaitedIsOverAtOnce() {
+    PlanQueue queue = queue(new Held());
+    String first = add(queue, 1);
+    String second = add(queue, 2);
+    until(first, plan -> plan.state() == State.RUNNING);
+    assertEquals(State.STOPPED, studio.plans().stop(second).orElseThrow().state());
+    studio.plans().stop(first);
+    assertEquals(State.STOPPED, until(first, KeptPlan::isOver).state());
+    assertTrue(studio.plans().result(first).isPresent());
+    assertEquals(Optional.empty(), studio.plans().result(second));
+    assertTrue(found(second).why().isPresent());
+  }
+
+  @Test
+  void whatCannotBePlannedFailsAndSaysWhy() {
+    Faulty faulty = new Faulty(List.of(new Fault("$.people", "none", "somebody")));
+    String id =
+        add(
+            queue(
+                (job, listener) -> {
+                  throw faulty;
+                }),
+            1);
+    KeptPlan plan = until(id, KeptPlan::isOver);
+    assertEquals(State.FAILED, plan.state());
+    assertTrue(plan.why().orElseThrow().contains("$.people"), plan.toString());
+  }
+
+  @Test
+  void aPlanThatWasBeingMadeWhenTheProcessEndedIsMadeByTheNext() {
+    Held held = new Held();
+    PlanQueue first = queue(held);
+    String running = add(first, 1);
+    String waiting = add(first, 2);
+    until(running, plan -> plan.state() == State.RUNNING);
+    first.close();
+    assertEquals(State.WAITING, found(running).state());
+    queue(new Real());
+    assertEquals(State.DONE, until(running, KeptPlan::isOver).state());
+    assertEquals(State.DONE, until(waiting, KeptPlan::isOver).state());
+  }
+
+  @Test
+  void aPlanThatIsRemovedIsNotMadeAnyMore() {
+    Held held = new Held();
+    PlanQueue queue = queue(held);
+    String first = add(queue, 1);
+    until(first, plan -> plan.state() == State.RUNNING);
+    assertTrue(studio.plans().remove(first));
+    String second = add(queue, 2);
+    until(second, plan -> plan.state() == State.RUNNING);
+    assertEquals(Optional.empty(), studio.plans().find(first));
+    assertEquals(
+        List.of(second),
+        studio.plans().list(Optional.empty(), 9).stream().map(KeptPlan::id).toList());
+  }
+
+  @Test
+  void noMoreWaitThanMayAndTheSameAskedTwiceIsOnePlan()
+      throws ExecutionException, InterruptedException {
+    Set<String> made = new HashSet<>();
+    try (ExecutorService people = Executors.newFixedThreadPool(8)) {
+      List<Future<String>> asked =
+          IntStream.range(0, 60)
+              .mapToObj(i -> people.submit(() -> ask(once("k" + i / 4), 1)))
+              .toList();
+      for (Future<String> one : asked) {
+        made.add(one.get());
+      }
+    }
+    assertEquals(15, made.size());
+    IntStream.range(0, 5).forEach(i -> ask(i));
+    assertThrows(QueueFull.class, () -> ask(9));
+    assertEquals(Plans.MOST_WAITING, studio.plans().list(Optional.empty(), 99).size());
+    assertTrue(made.contains(ask(once("k3"), 1)));
+    assertThrows(KeyReused.class, () -> ask(Optional.of(new Once("k3", "other")), 1));
+  }
+
+  @Test
+  void theListIsNewestFirstAndGoesOnAfterAnyPlan() {
+    List<String> ids = List.of(ask(1), ask(2), ask(3));
+    List<KeptPlan> first = studio.plans().list(Optional.empty(), 2);
+    assertEquals(List.of(ids.get(2), ids.get(1)), first.stream().map(KeptPlan::id).toList());
+    List<KeptPlan> rest = studio.plans().list(Optional.of(ids.get(1)), 2);
+    assertEquals(List.of(ids.get(0)), rest.stream().map(KeptPlan::id).toList());
+  }
+
+  @Test
+  void plansOfOneStudioAreNotSeenInAnother() {
+    StudioStore other =
+        new Studios(database, clock).create("Birch Yard", Optional.empty(), BookParts.of(BOOK));
+    String id = ask(1);
+    assertEquals(Optional.empty(), other.plans().find(id));
+    assertEquals(Optional.empty(), other.plans().book(id));
+    assertEquals(Optional.empty(), other.plans().result(id));
+    assertEquals(Optional.empty(), other.plans().stop(id));
+    assertEquals(List.of(), other.plans().list(Optional.empty(), 9));
+    assertEquals(false, other.plans().remove(id));
+    assertEquals(State.WAITING, found(id).state());
+  }
+
+  private PlanQueue queue(PlanWork work) {
+    PlanQueue queue = PlanQueue.start(database, clock, work, QUICK);
+    queues.add(queue);
+    return queue;
+  }
+
+  private String add(PlanQueue queue, long seed) {
+    String id = ask(seed);
+    queue.add(studio.studio().id(), id);
+    return id;
+  }
+
+  private String ask(long seed) {
+    return ask(Optional.empty(), seed);
+  }
+
+  private static Optional<Once> once(String key) {
+    return Optional.of(new Once(key, "hash"));
+  }
+
+  private String ask(Optional<Once> once, long seed) {
+    PlanAsked asked =
+        new PlanAsked(
+            Demo.start(),
+            OptionalLong.empty(),
+            OptionalLong.of(200),
+            seed,
+            OptionalDouble.empty(),
+            Optional.empty());
+    return studio.plans().ask("maren", once, asked, studio.now(), Optional.empty());
+  }
+
+  private KeptPlan found(String id) {
+    return studio.plans().find(id).orElseThrow();
+  }
+
+  private KeptPlan until(String id, Predicate<KeptPlan> enough) {
+    KeptPlan plan = found(id);
+    while (!enough.test(plan)) {
+      pause();
+      plan = found(id);
+    }
+    return plan;
+  }
+
+  private static void pause() {
+    try {
+      Thread.sleep(20);
+    } catch (InterruptedException ended) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException(ended);
+    }
+  }
+
+  private static PlanRequest request(PlanAsked asked) {
+    Effort effort = Effort.ofSchedules(asked.schedules().orElseThrow());
+    return new PlanRequest(asked.from(), effort, asked.seed());
+  }
+
+  /** Lays plans out as it is done. */
+  private static class Real implements PlanWork {
+    @Override
+    public Running begin(PlanJob job, Consumer<Progress> listener) {
+      Planning planning = Planning.of(job.book(), request(job.asked()), listener);
+      return new Running() {
+        @Override
+        public Outcome run() {
+          return new Outcome(planning.run(), List.of());
+        }
+
+        @Override
+        public void stop() {
+          planning.stop();
+        }
+      };
+    }
+  }
+
+  /** Goes on until it is stopped. */
+  private static final class Held extends Real {
+
+    private final List<Long> seeds = new ArrayList<>();
+    private int atOnce;
+    private int mostAtOnce;
+
+    @Override
+    public Running begin(PlanJob job, Consumer<Progress> listener) {
+      Running real = super.begin(job, listener);
+      CountDownLatch stopped = new CountDownLatch(1);
+      return new Running() {
+        @Override
+        public Outcome run() {
+          entered(job.asked().seed());
+          try {
+            stopped.await();
+            return real.run();
+          } catch (InterruptedException ended) {
+            throw new IllegalStateException(ended);
+          } finally {
+            left();
+          }
+        }
+
+        @Override
+        public void stop() {
+          stopped.countDown();
+          real.stop();
+        }
+      };
+    }
+
+    private synchronized void entered(long seed) {
+      seeds.add(seed);
+      atOnce++;
+      mostAtOnce = Math.max(mostAtOnce, atOnce);
+    }
+
+    private synchronized void left() {
+      atOnce--;
+    }
+  }
+}
