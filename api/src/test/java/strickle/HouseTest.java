@@ -119,6 +119,7 @@ class HouseTest {
     "tools.jackson.., json",
     "com.fasterxml.jackson.., json",
     "java.sql.., store",
+    "com.github.kagkarlsson.., store",
     "picocli.., cli",
     "com.openhtmltopdf.., paper",
     "org.apache.pdfbox.., paper",

@@ -12,16 +12,25 @@ import strickle.book.Person;
 import strickle.book.Piece;
 import strickle.book.Pin;
 import strickle.book.Station;
+import strickle.plan.replan.Happening;
 
 /**
- * A list of the studio book as the service offers it.
+ * A list of the studio book, or of what is noted beside it, as the service offers it.
  *
  * @param name the list's field in the book and its place under /api
  * @param one a single thing of it, in a word
  * @param type the record of such a thing
+ * @param topic the heading it stands under in the contract
  * @param example a thing that is right, as JSON
  */
-record Collection(String name, String one, Class<? extends Record> type, String example) {
+record Collection(
+    String name, String one, Class<? extends Record> type, String topic, String example) {
+
+  private static final String BOOK = "The book";
+
+  private Collection(String name, String one, Class<? extends Record> type, String example) {
+    this(name, one, type, BOOK, example);
+  }
 
   /** Every list of a book. */
   static final List<Collection> ALL =
@@ -96,4 +105,17 @@ record Collection(String name, String one, Class<? extends Record> type, String 
               Pin.class,
               "{\"kind\": \"pour\", \"piece\": \"tray-slate\", \"castings\": 1,"
                   + " \"start\": \"2027-04-06T09:30\", \"person\": \"ana\"}"));
+
+  /** What has happened to the plan in use, as it was reported. */
+  static final Collection PROGRESS =
+      new Collection(
+          "progress",
+          "happening",
+          Happening.class,
+          "Plans",
+          "{\"kind\": \"away\", \"person\": \"ana\", \"from\": \"2027-04-10T11:00\","
+              + " \"to\": \"2027-04-11T00:00\"}");
+
+  /** Every list of what is noted beside a book. */
+  static final List<Collection> BESIDE = List.of(PROGRESS);
 }

@@ -22,16 +22,6 @@ import strickle.store.Once;
 /** Reading, creating, changing and removing the things of one list of the book. */
 final class ItemRoutes {
 
-  static final String KEY = "Idempotency-Key";
-
-  static final Parameter KEY_PARAMETER =
-      Parameter.header(
-          KEY,
-          "A name of one's own for this creation, 1 to 200 characters: repeated with the same key,"
-              + " it creates once and gives the same answer, for seven days.",
-          "7f2c1a");
-
-  private static final int LONGEST_KEY = 200;
   private static final int USUAL_PAGE = 200;
   private static final int LONGEST_PAGE = 1000;
 
@@ -58,7 +48,7 @@ final class ItemRoutes {
 
   private Route listing() {
     Operation operation =
-        operation("GET", root, "list", "All " + collection.name(), "In the order of the book.")
+        operation("GET", root, "list", "All " + collection.name(), "In their order.")
             .with(
                 Parameter.query(
                     "limit",
@@ -100,7 +90,7 @@ final class ItemRoutes {
                 "create",
                 "A new " + collection.one(),
                 "It comes last in its list. Its id must not be there yet.")
-            .with(KEY_PARAMETER)
+            .with(Idempotency.PARAMETER)
             .taking(shape, collection.example())
             .answering(Answer.of(Status.CREATED, "It is there.", shape, "ETag", "Location"));
     return new Route(operation, this::create);
@@ -108,16 +98,15 @@ final class ItemRoutes {
 
   private Reply create(Call call) {
     String text = call.body();
-    Optional<String> key = call.header(KEY);
+    Optional<Once> once = Idempotency.of(call, root, text);
     String[] id = {""};
     Function<Kept, Made> work =
         now -> {
           Made made = made(now, text);
           return made;
         };
-    if (key.isPresent()) {
-      Once once = new Once(checked(key.get()), Etag.sha256(root + "\n" + text));
-      id[0] = call.studio().create(call.by(collection.one() + " created"), once, work);
+    if (once.isPresent()) {
+      id[0] = call.studio().create(call.by(collection.one() + " created"), once.get(), work);
     } else {
       call.studio()
           .change(
@@ -129,14 +118,6 @@ final class ItemRoutes {
               });
     }
     return created(call, id[0]);
-  }
-
-  private static String checked(String key) {
-    if (key.isBlank() || key.length() > LONGEST_KEY) {
-      throw Refusal.malformed(
-          KEY, key.length() + " characters", "1 to " + LONGEST_KEY + " of them");
-    }
-    return key;
   }
 
   private Reply created(Call call, String id) {
@@ -300,6 +281,6 @@ final class ItemRoutes {
     String plural = collection.name();
     String noun = verb.equals("list") ? plural : collection.one();
     String id = verb + Character.toUpperCase(noun.charAt(0)) + noun.substring(1);
-    return Operation.of(method, path, id, "The book", summary + ".", description);
+    return Operation.of(method, path, id, collection.topic(), summary + ".", description);
   }
 }

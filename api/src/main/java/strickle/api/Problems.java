@@ -7,6 +7,7 @@ import org.slf4j.LoggerFactory;
 import strickle.book.Faulty;
 import strickle.json.Message;
 import strickle.store.KeyReused;
+import strickle.store.QueueFull;
 import strickle.store.StoreTrouble;
 
 /** Makes a refusal of whatever was thrown. */
@@ -22,6 +23,7 @@ final class Problems {
       case Refusal refusal -> refusal.problem();
       case Faulty faulty -> Problem.of(Status.FAULTY, "Not right", faulty.faults());
       case KeyReused reused -> Problem.of(Status.FAULTY, "Key used before", reused.getMessage());
+      case QueueFull full -> Problem.of(Status.TOO_OFTEN, "Too many wait", full.getMessage());
       case StoreTrouble trouble -> told(trouble);
       case HttpResponseException http ->
           Problem.of(http.getStatus(), title(http.getStatus()), http.getMessage());

@@ -1,8 +1,11 @@
 package strickle.api;
 
+import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /** What an operation answers: a status, headers and perhaps a body. */
 final class Reply {
@@ -13,13 +16,36 @@ final class Reply {
   private final int status;
   private final String mediaType;
   private final byte[] body;
+  private final Optional<Pouring> pouring;
   private final Map<String, String> headers;
 
-  private Reply(int status, String mediaType, byte[] body, Map<String, String> headers) {
+  /** Writes a body that goes on for a while. */
+  @FunctionalInterface
+  interface Pouring {
+
+    /**
+     * Writes it, until there is no more to say.
+     *
+     * @throws IOException when whoever listened is gone
+     */
+    void into(OutputStream out) throws IOException;
+  }
+
+  private Reply(
+      int status,
+      String mediaType,
+      byte[] body,
+      Optional<Pouring> pouring,
+      Map<String, String> headers) {
     this.status = status;
     this.mediaType = mediaType;
     this.body = body;
+    this.pouring = pouring;
     this.headers = headers;
+  }
+
+  private Reply(int status, String mediaType, byte[] body, Map<String, String> headers) {
+    this(status, mediaType, body, Optional.empty(), headers);
   }
 
   /** A JSON text. */
@@ -42,6 +68,11 @@ final class Reply {
     return new Reply(Status.OK, mediaType, body, Map.of());
   }
 
+  /** A body that goes on for a while. */
+  static Reply pouring(String mediaType, Pouring pouring) {
+    return new Reply(Status.OK, mediaType, NOTHING, Optional.of(pouring), Map.of());
+  }
+
   /** No body. */
   static Reply empty(int status) {
     return new Reply(status, "", NOTHING, Map.of());
@@ -51,7 +82,7 @@ final class Reply {
   Reply with(String name, String value) {
     Map<String, String> more = new LinkedHashMap<>(headers);
     more.put(name, value);
-    return new Reply(status, mediaType, body, more);
+    return new Reply(status, mediaType, body, pouring, more);
   }
 
   /** The HTTP status. */
@@ -67,6 +98,11 @@ final class Reply {
   /** The body's bytes; not to be changed. */
   byte[] body() {
     return body;
+  }
+
+  /** A body that goes on for a while, in place of one that is there. */
+  Optional<Pouring> pouring() {
+    return pouring;
   }
 
   /** Further headers by name. */

@@ -5,6 +5,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import java.io.IOException;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,22 +13,28 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import strickle.store.Database;
+import strickle.store.PlanQueue;
 import strickle.store.Studios;
 
 /** The service, running: the studio's data over HTTP on this machine. */
 public final class Service implements AutoCloseable {
 
+  private static final Logger LOG = LoggerFactory.getLogger(Service.class);
   private static final String LOOPBACK = "127.0.0.1";
   private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
 
   private final Javalin server;
   private final Database database;
+  private final PlanQueue queue;
   private final AtomicBoolean closed = new AtomicBoolean();
 
-  private Service(Javalin server, Database database) {
+  private Service(Javalin server, Database database, PlanQueue queue) {
     this.server = server;
     this.database = database;
+    this.queue = queue;
   }
 
   /**
@@ -39,14 +46,21 @@ public final class Service implements AutoCloseable {
    * @param version of the program
    */
   public static Service start(Database database, int port, Clock clock, String version) {
+    return start(database, port, clock, version, PlanQueue.Pace.USUAL);
+  }
+
+  /** The same with a queue of another pace. */
+  static Service start(
+      Database database, int port, Clock clock, String version, PlanQueue.Pace pace) {
+    PlanQueue queue = PlanQueue.start(database, clock, new Laying(), pace);
     Studios studios = new Studios(database, clock);
     Access access = new StudioAccess(studios);
-    List<Route> routes = routes(studios, version);
+    List<Route> routes = routes(studios, queue, clock, version);
     HostGuard[] guard = new HostGuard[1];
     Javalin server =
         Javalin.create(config -> configure(config, routes, access, guard)).start(LOOPBACK, port);
     guard[0] = new HostGuard(server.port(), Set.of());
-    return new Service(server, database);
+    return new Service(server, database, queue);
   }
 
   /** The port it listens on. */
@@ -60,14 +74,18 @@ public final class Service implements AutoCloseable {
     if (closed.getAndSet(true)) {
       return;
     }
+    queue.close();
     server.stop();
     database.close();
   }
 
-  private static List<Route> routes(Studios studios, String version) {
+  private static List<Route> routes(Studios studios, PlanQueue queue, Clock clock, String version) {
     List<Route> routes = new ArrayList<>(StudioRoutes.of(studios));
     routes.addAll(BookRoutes.all());
     Collection.ALL.forEach(collection -> routes.addAll(ItemRoutes.of(collection)));
+    Collection.BESIDE.forEach(collection -> routes.addAll(ItemRoutes.of(collection)));
+    routes.addAll(PlanRoutes.of(queue, clock));
+    routes.addAll(PlanInUse.routes());
     routes.addAll(JournalRoutes.all());
     routes.addAll(Contract.routes(routes.stream().map(Route::operation).toList(), version));
     return routes;
@@ -131,7 +149,20 @@ public final class Service implements AutoCloseable {
     reply.headers().forEach(context::header);
     if (!reply.mediaType().isEmpty()) {
       context.contentType(reply.mediaType());
+    }
+    if (reply.pouring().isPresent()) {
+      pour(context, reply.pouring().get());
+    } else if (!reply.mediaType().isEmpty()) {
       context.result(reply.body());
+    }
+  }
+
+  private static void pour(Context context, Reply.Pouring pouring) {
+    try {
+      pouring.into(context.res().getOutputStream());
+    } catch (IOException gone) {
+      // Whoever listened has gone away, which is their right.
+      LOG.debug("a listener is gone: {}", gone.getMessage());
     }
   }
 }

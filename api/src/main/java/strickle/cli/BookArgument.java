@@ -2,10 +2,7 @@ package strickle.cli;
 
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.LocalDate;
 import java.time.OffsetDateTime;
-import java.time.ZoneId;
-import java.time.ZonedDateTime;
 import java.util.Optional;
 import picocli.CommandLine.Parameters;
 import strickle.book.Book;
@@ -13,6 +10,7 @@ import strickle.book.Faulty;
 import strickle.demo.Demo;
 import strickle.demo.Size;
 import strickle.json.BookFile;
+import strickle.plan.UsualStart;
 
 /** The argument BOOK: the path of a studio book, or the word demo. */
 final class BookArgument {
@@ -64,23 +62,9 @@ final class BookArgument {
     return given;
   }
 
-  /**
-   * Where its plans begin when nobody says: where the demo's do; else with the first climate of the
-   * book if that is still to come, as a book whose room is known only from then on is a book of the
-   * time from then on; else at the last midnight in its zone.
-   */
+  /** Where its plans begin when nobody says: where the demo's do, else {@link UsualStart}. */
   OffsetDateTime start(Book book, Clock clock) {
-    if (isDemo()) {
-      return Demo.start();
-    }
-    ZoneId zone = book.studio().timeZone();
-    ZonedDateTime today = LocalDate.now(clock.withZone(zone)).atStartOfDay(zone);
-    return book.studio().climate().stream()
-        .map(first -> first.from().atZone(zone))
-        .findFirst()
-        .filter(today::isBefore)
-        .orElse(today)
-        .toOffsetDateTime();
+    return isDemo() ? Demo.start() : UsualStart.of(book, clock);
   }
 
   private boolean isDemo() {

@@ -5,6 +5,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import strickle.json.contract.Shape;
 import strickle.plan.Bounds;
 import strickle.plan.Bounds.OrderBound;
 import strickle.plan.Plan;
@@ -14,6 +15,9 @@ import strickle.plan.Totals;
 public final class BoundFile {
 
   private static final FileFormat FORMAT = new FileFormat("strickle-bound/1", "bounds");
+
+  /** What it looks like. */
+  public static final Shape SHAPE = new Shape.Of(Written.class, FORMAT.name());
 
   private record Written(
       OffsetDateTime from,

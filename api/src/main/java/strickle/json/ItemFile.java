@@ -31,6 +31,11 @@ public final class ItemFile {
     return RecordWriter.object(item.orElseThrow()).toString();
   }
 
+  /** A JSON object as it is kept. */
+  public static String compact(String json) {
+    return Tree.of(json, new Findings()).toString();
+  }
+
   /** The id in a thing's body; nothing when it has none. */
   public static Optional<String> id(String body) {
     return Tree.of(body, new Findings()).path("id").asStringOpt();

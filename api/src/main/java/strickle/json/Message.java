@@ -32,4 +32,9 @@ public final class Message {
   public static String write(Record message) {
     return Pretty.text(RecordWriter.object(message));
   }
+
+  /** Writes a record in one line, without a newline. */
+  public static String line(Record message) {
+    return RecordWriter.object(message).toString();
+  }
 }

@@ -2,6 +2,7 @@ package strickle.json;
 
 import java.nio.file.Path;
 import java.util.Optional;
+import strickle.json.contract.Shape;
 import strickle.plan.Plan;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -12,6 +13,9 @@ import tools.jackson.databind.node.ObjectNode;
 public final class PlanFile {
 
   private static final FileFormat FORMAT = new FileFormat("strickle-plan/1", "a plan");
+
+  /** What it looks like. */
+  public static final Shape SHAPE = new Shape.Of(Plan.class, FORMAT.name());
 
   private PlanFile() {}
 

@@ -4,6 +4,7 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import strickle.json.contract.Shape;
 import strickle.plan.Lot;
 import strickle.plan.Ready;
 import strickle.plan.Run;
@@ -17,6 +18,9 @@ import strickle.plan.promise.Slip;
 public final class PromiseFile {
 
   private static final FileFormat FORMAT = new FileFormat("strickle-promise/1", "a promise");
+
+  /** What it looks like. */
+  public static final Shape SHAPE = new Shape.Of(Written.class, FORMAT.name());
 
   /** A promise as it is written. */
   private record Written(

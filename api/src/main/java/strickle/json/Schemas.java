@@ -85,7 +85,7 @@ final class Schemas {
 
   // The format stands beside the fields of the record, so the record's own schema cannot be used.
   private ObjectNode withFormat(Shape.Of shape) {
-    String name = shape.type().getSimpleName() + "File";
+    String name = fileName(shape.format());
     if (!components.has(name)) {
       ObjectNode schema = record(shape.type());
       ObjectNode fields = NODES.objectNode();
@@ -100,6 +100,16 @@ final class Schemas {
     return NODES.objectNode().put("$ref", "#/components/schemas/" + name);
   }
 
+  // strickle-what-if/1 is a WhatIfFile.
+  private static String fileName(String format) {
+    String words = format.substring(format.indexOf('-'), format.indexOf('/'));
+    StringBuilder name = new StringBuilder();
+    for (String word : words.substring(1).split("-", -1)) {
+      name.append(Character.toUpperCase(word.charAt(0))).append(word.substring(1));
+    }
+    return name.append("File").toString();
+  }
+
   private ObjectNode reference(Class<?> type) {
     String name = name(type);
     if (!components.has(name)) {
@@ -109,16 +119,26 @@ final class Schemas {
     return NODES.objectNode().put("$ref", "#/components/schemas/" + name);
   }
 
-  // Two records of one name in different rooms get the room's name before theirs.
+  // Two records of one name get the name of the room or the class they live in before theirs.
   private String name(Class<?> type) {
     String simple = type.getSimpleName();
-    Class<?> first = named.putIfAbsent(simple, type);
-    if (first == null || first == type) {
+    if (isFree(simple, type)) {
       return simple;
     }
-    String packageName = type.getPackageName();
-    String room = packageName.substring(packageName.lastIndexOf('.') + 1);
-    return Character.toUpperCase(room.charAt(0)) + room.substring(1) + simple;
+    String home =
+        type.isMemberClass()
+            ? type.getEnclosingClass().getSimpleName()
+            : type.getPackageName().substring(type.getPackageName().lastIndexOf('.') + 1);
+    String longer = Character.toUpperCase(home.charAt(0)) + home.substring(1) + simple;
+    if (!isFree(longer, type)) {
+      throw new IllegalArgumentException("two records would be named " + longer);
+    }
+    return longer;
+  }
+
+  private boolean isFree(String name, Class<?> type) {
+    Class<?> first = named.putIfAbsent(name, type);
+    return first == null || first == type;
   }
 
   private ObjectNode record(Class<?> type) {

@@ -3,6 +3,7 @@ package strickle.json;
 import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.List;
+import strickle.json.contract.Shape;
 import strickle.plan.Totals;
 import strickle.plan.whatif.Answer;
 import strickle.plan.whatif.Cost;
@@ -13,6 +14,9 @@ public final class WhatIfFile {
 
   private static final FileFormat FORMAT =
       new FileFormat("strickle-what-if/1", "an answer to what if");
+
+  /** What it looks like. */
+  public static final Shape SHAPE = new Shape.Of(Body.class, FORMAT.name());
 
   private WhatIfFile() {}
 

@@ -7,12 +7,18 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import strickle.store.Database;
+import strickle.store.PlanQueue;
 import strickle.store.SettableClock;
 
 /** A service on a free port, and somebody who asks it over real HTTP. */
 final class Web implements AutoCloseable {
+
+  /** A queue that is quick to notice. */
+  static final PlanQueue.Pace QUICK =
+      new PlanQueue.Pace(Duration.ofMillis(100), Duration.ofMillis(500));
 
   private final HttpClient client = HttpClient.newHttpClient();
   private final Service service;
@@ -24,7 +30,7 @@ final class Web implements AutoCloseable {
   /** A service without a studio. */
   static Web empty(Path folder) {
     SettableClock clock = new SettableClock(Instant.parse("2027-04-05T09:00:00Z"));
-    return new Web(Service.start(Database.inFolder(folder), 0, clock, "test"));
+    return new Web(Service.start(Database.inFolder(folder), 0, clock, "test", QUICK));
   }
 
   /** A service with the demo's studio. */
@@ -61,6 +67,28 @@ final class Web implements AutoCloseable {
 
   HttpResponse<String> get(String path, String... headers) {
     return send("GET", path, "", headers);
+  }
+
+  /** Asks for a plan of the demo and waits until it is over; its id. */
+  String planned(String wanted) {
+    String place = asked("/api/plans", wanted);
+    over(place);
+    return place.substring(place.lastIndexOf('/') + 1);
+  }
+
+  /** Asks for a plan; where its state is. */
+  String asked(String path, String wanted) {
+    HttpResponse<String> asked = send("POST", path, wanted);
+    if (asked.statusCode() != 202) {
+      throw new AssertionError(asked.body());
+    }
+    return asked.headers().firstValue("Location").orElseThrow();
+  }
+
+  /** Waits until a plan is over; its last event. */
+  String over(String place) {
+    String events = get(place + "/events").body();
+    return events.substring(events.lastIndexOf("event: done"));
   }
 
   @Override

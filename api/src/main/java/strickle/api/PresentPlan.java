@@ -1,0 +1,131 @@
+package strickle.api;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import strickle.book.Book;
+import strickle.book.Fault;
+import strickle.json.PlanFile;
+import strickle.json.contract.Parameter;
+import strickle.plan.Plan;
+import strickle.plan.PlanFit;
+import strickle.store.Entry;
+import strickle.store.Kept;
+
+/**
+ * A plan that is asked about, and the book it is of: the plan in use with the book as it is now, or
+ * one that was asked for with the book as it was then.
+ *
+ * @param book the book
+ * @param plan a plan of this book
+ */
+record PresentPlan(Book book, Plan plan) {
+
+  /** The collection of the plan in use, and the id of the only thing in it. */
+  static final String COLLECTION = "plan-in-use";
+
+  static final String ID = "current";
+
+  /** The word for the plan in use. */
+  static final String IN_USE = "in-use";
+
+  private static final String NAME = "plan";
+
+  static final Parameter PARAMETER =
+      Parameter.query(
+          NAME,
+          Parameter.Kind.TEXT,
+          "Which plan: the id of one that is done, with the book as it was when it was asked for;"
+              + " or \""
+              + IN_USE
+              + "\", the plan in use with the book as it is now, which also holds without it.",
+          IN_USE);
+
+  static final Parameter OPTIONAL =
+      Parameter.query(
+          NAME,
+          Parameter.Kind.TEXT,
+          "A plan to go by: the id of one that is done, with the book as it was when it was asked"
+              + " for; or \""
+              + IN_USE
+              + "\", the plan in use with the book as it is now. Without it the book alone.",
+          IN_USE);
+
+  /**
+   * The plan that is asked about; nothing may have been carried out of it.
+   *
+   * @throws Refusal when there is none, or it is none of the book any more
+   */
+  static PresentPlan of(Call call) {
+    return notBegun(found(call, call.query(NAME).orElse(IN_USE), PlanFit::faults));
+  }
+
+  /** The plan that is asked about, if one is. */
+  static Optional<PresentPlan> ifAsked(Call call) {
+    return call.query(NAME).map(name -> notBegun(found(call, name, PlanFit::faults)));
+  }
+
+  /** The same, also of one that is under way. */
+  static Optional<PresentPlan> underWayIfAsked(Call call) {
+    return call.query(NAME).map(name -> found(call, name, PlanFit::faultsUnderWay));
+  }
+
+  /** The plan of this name, also of one that is under way. */
+  static PresentPlan underWay(Call call, String name) {
+    return found(call, name, PlanFit::faultsUnderWay);
+  }
+
+  /** The plan of this name, whatever has become of its book. */
+  static Plan any(Call call, String name) {
+    return name.equals(IN_USE) ? inUse(call.studio().now()) : made(call, name);
+  }
+
+  private static PresentPlan found(
+      Call call, String name, BiFunction<Book, Plan, List<Fault>> fit) {
+    if (!name.equals(IN_USE)) {
+      Plan plan = made(call, name);
+      return new PresentPlan(call.studio().plans().book(name).orElseThrow(), plan);
+    }
+    Kept now = call.studio().now();
+    PresentPlan present = new PresentPlan(now.book(), inUse(now));
+    List<Fault> faults = fit.apply(present.book(), present.plan());
+    if (!faults.isEmpty()) {
+      throw new Refusal(Problem.of(Status.CONFLICT, "The book has changed", faults));
+    }
+    return present;
+  }
+
+  private static PresentPlan notBegun(PresentPlan present) {
+    if (present.plan().history().isPresent()) {
+      String detail =
+          "This is a plan of which a part has been carried out; only one from before anything has"
+              + " happened can be asked so.";
+      throw new Refusal(Problem.of(Status.CONFLICT, "Under way", detail));
+    }
+    return present;
+  }
+
+  private static Plan inUse(Kept now) {
+    return now.entries()
+        .find(COLLECTION, ID)
+        .map(Entry::body)
+        .map(PlanFile::parse)
+        .orElseThrow(() -> Refusal.notThere("plan in use: accept one that is done"));
+  }
+
+  private static Plan made(Call call, String id) {
+    if (call.studio().plans().find(id).isEmpty()) {
+      throw Refusal.notThere("plan " + id);
+    }
+    return call.studio()
+        .plans()
+        .result(id)
+        .orElseThrow(
+            () ->
+                new Refusal(
+                    Problem.of(
+                        Status.CONFLICT,
+                        "No plan yet",
+                        "Nothing has come of plan " + id + " yet, or it failed.")));
+  }
+}
