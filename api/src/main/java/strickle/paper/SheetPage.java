@@ -1,9 +1,11 @@
 package strickle.paper;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import strickle.book.Book;
 import strickle.plan.Plan;
 import strickle.plan.PlanWait;
@@ -108,14 +110,23 @@ final class SheetPage {
   }
 
   private void tasks() {
-    body.leaf("div", "part", "Tasks");
     if (stints.isEmpty()) {
-      body.leaf("p", "note", "Nobody has anything to do.");
-      return;
+      body.leaf("div", "part", "Tasks").leaf("p", "note", "Nobody has anything to do.");
+    } else {
+      table("Tasks", "tasks", stints, this::task);
     }
-    body.open("table", "tasks");
-    stints.forEach(this::task);
-    body.close();
+  }
+
+  // The first row stays with the heading; the others may go to the next page.
+  private <T> void table(String heading, String style, List<T> rows, Consumer<T> row) {
+    body.open("div", "keep").leaf("div", "part", heading).open("table", style);
+    row.accept(rows.get(0));
+    body.close().close();
+    if (rows.size() > 1) {
+      body.open("table", style);
+      rows.stream().skip(1).forEach(row);
+      body.close();
+    }
   }
 
   private void task(Stint stint) {
@@ -156,16 +167,17 @@ final class SheetPage {
 
   private void ready() {
     List<Ready> today =
-        plan.ready().stream().filter(ready -> times.date(ready.at()).equals(date)).toList();
-    if (today.isEmpty()) {
-      return;
+        plan.ready().stream()
+            .filter(ready -> times.date(ready.at()).equals(date))
+            .sorted(Comparator.comparing(ready -> ready.at().toInstant()))
+            .toList();
+    if (!today.isEmpty()) {
+      table("Ready today", "ready", today, this::ready);
     }
-    body.leaf("div", "part", "Ready today");
-    body.open("table", "ready");
-    for (Ready ready : today) {
-      body.open("tr", "").tick().leaf("td", "time", times.clock(ready.at()));
-      body.leaf("td", "", names.pieces(names.run(ready.run())) + " (" + ready.run() + ")").close();
-    }
-    body.close();
+  }
+
+  private void ready(Ready ready) {
+    body.open("tr", "").tick().leaf("td", "time", times.clock(ready.at()));
+    body.leaf("td", "", names.pieces(names.run(ready.run())) + " (" + ready.run() + ")").close();
   }
 }

@@ -111,6 +111,32 @@ class DaySheetTest {
   }
 
   @Test
+  void whatBecomesReadyStandsInTheOrderOfTime() {
+    for (String page : PAGES) {
+      int at = page.indexOf("Ready today");
+      List<String> times =
+          page.substring(Math.max(at, 0))
+              .lines()
+              .filter(line -> line.matches("[0-9:]{5} .*"))
+              .toList();
+      assertEquals(
+          times.stream().map(line -> line.substring(0, 5)).sorted().toList(),
+          times.stream().map(line -> line.substring(0, 5)).toList(),
+          page);
+    }
+  }
+
+  @Test
+  void aLongListOfTasksBeginsUnderItsHeading() {
+    for (String page : PAGES) {
+      boolean heads = page.lines().anyMatch("Tasks"::equals);
+      boolean first = page.lines().anyMatch(line -> line.matches("[0-9:]{5}–[0-9:]{5} .*"));
+      assertTrue(!heads || first || page.contains("Nobody has anything to do."), page);
+    }
+    assertTrue(PAGES.get(0).lines().anyMatch("Tasks"::equals), PAGES.get(0));
+  }
+
+  @Test
   void cautionsStandThereOnceAndTheirFollowLineToo() {
     String all = Papers.words(SHEETS);
     assertEquals(2, all.split(java.util.regex.Pattern.quote(Caution.FOLLOW), -1).length);
