@@ -33,7 +33,8 @@ import strickle.plan.Progress;
       "  strickle plan studio.json --from 2027-04-05",
       "  strickle plan studio.json --from 2027-04-05T13:00 --seconds 60 --out week.json",
       "  strickle plan studio.json --schedules 20000 --seed 7",
-      "  strickle plan studio.json --cover 90"
+      "  strickle plan studio.json --cover 90",
+      "  strickle plan studio.json --wait-for-materials"
     })
 final class PlanCommand implements Runnable {
 
@@ -43,6 +44,7 @@ final class PlanCommand implements Runnable {
   @Mixin private final StartOption start = new StartOption();
   @Mixin private final EffortOptions efforts = new EffortOptions();
   @Mixin private final CoverOption cover = new CoverOption();
+  @Mixin private final MaterialsOptions materials = new MaterialsOptions();
 
   @Option(
       names = "--seed",
@@ -67,12 +69,14 @@ final class PlanCommand implements Runnable {
     Effort effort = efforts.read(values);
     long chance = values.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE).orElse(0L);
     OptionalDouble percent = cover.read(values);
+    materials.read(values);
     values.done();
     Book book = argument.read();
     Optional<OutFile> file =
         Optional.ofNullable(out).map(given -> OutFile.beside(argument.file(), given));
     OffsetDateTime begin = StartOption.moment(from, argument, book, here.clock());
-    plan(book, new PlanRequest(begin, effort, chance).covering(percent), file);
+    PlanRequest request = new PlanRequest(begin, effort, chance).covering(percent);
+    plan(book, materials.on(request, book), file);
   }
 
   private void plan(Book book, PlanRequest request, Optional<OutFile> file) {
@@ -92,7 +96,7 @@ final class PlanCommand implements Runnable {
 
   private Plan laidOut(Book book, Planning planning, ProgressLine line) {
     try {
-      return Audited.plan(book, planning.run());
+      return materials.checked(book, Audited.plan(book, planning.run()));
     } finally {
       line.clear();
       if (here.interruption().came()) {

@@ -110,10 +110,76 @@ class ShoppingCommandTest {
     assertEquals(1, early.get(0).missing().doubleValue(), book.studio().name());
     String text = Shell.run("shopping", file, "--plan", week).done().out();
     assertTrue(text.contains("Begins before its material can be there"), text);
-    assertTrue(text.replaceAll("\\s+", " ").contains("which can be there Wed 5 May 2027 at the earliest"), text);
+    assertTrue(
+        text.replaceAll("\\s+", " ").contains("which can be there Wed 5 May 2027 at the earliest"),
+        text);
     // Ordered a month before, it is there.
     String before = Shell.run("shopping", file, "--plan", week, "--now", "2027-03-01").done().out();
     assertTrue(!before.contains("Begins before"), before);
+  }
+
+  @Test
+  void aPlanThatWaitsBeginsNothingBeforeItsMaterialIsThere() {
+    String json =
+        Shell.example("\"onHand\": 300, \"leadDays\": 2", "\"onHand\": 5, \"leadDays\": 10");
+    Path waiting = Shell.file(folder, "waiting.json", json);
+    Path later = folder.resolve("later.json");
+    Object[] plan = {
+      "plan",
+      waiting,
+      "--from",
+      "2027-04-05",
+      "--schedules",
+      "50",
+      "--wait-for-materials",
+      "--out",
+      later
+    };
+    String out = Shell.run(plan).done().out();
+    Plan found = PlanFile.read(later);
+    LocalDate first = found.tasks().get(0).start().toLocalDate();
+    assertEquals(LocalDate.parse("2027-04-15"), first, out);
+    String list = Shell.run("shopping", waiting, "--plan", later).done().out();
+    assertTrue(!list.contains("Begins before"), list);
+  }
+
+  @Test
+  void aLateOrderThatWaitedForMaterialsSaysSo() {
+    String json =
+        Shell.example("\"onHand\": 500, \"leadDays\": 4", "\"onHand\": 0, \"leadDays\": 40");
+    Path waiting = Shell.file(folder, "waiting.json", json);
+    String out =
+        Shell.run(
+                "plan",
+                waiting,
+                "--from",
+                "2027-04-05",
+                "--schedules",
+                "50",
+                "--wait-for-materials",
+                "--now",
+                "2027-04-03")
+            .done()
+            .out();
+    String text = out.replaceAll("\\s+", " ");
+    assertTrue(text.contains("can be there: water-based sealer 2027-05-13"), out);
+    assertTrue(!text.contains("first seal coat 2027-05-12"), out);
+  }
+
+  @Test
+  void aPinnedPourThatCannotWaitIsRefused() {
+    String json =
+        Shell.example("\"onHand\": 300, \"leadDays\": 2", "\"onHand\": 5, \"leadDays\": 10")
+            .replace(
+                "\"pins\": []",
+                "\"pins\": [{\"kind\": \"pour\", \"piece\": \"planter-slate\", \"castings\": 1,"
+                    + " \"start\": \"2027-04-06T09:00\", \"person\": \"ana\"}]");
+    Path pinned = Shell.file(folder, "pinned.json", json);
+    Shell.Result result =
+        Shell.run(
+            "plan", pinned, "--from", "2027-04-05", "--schedules", "5", "--wait-for-materials");
+    assertEquals(List.of("$.pins[0].start"), result.paths(), result.err());
+    assertEquals(List.of("--now"), Shell.run("plan", pinned, "--now", "2027-04-05").paths());
   }
 
   @Test

@@ -81,6 +81,7 @@ final class Limits {
         activity.workers(),
         activity.pauses(),
         new Wait(wait.clock(), wait.hours(), OptionalInt.empty()),
-        activity.holds());
+        activity.holds(),
+        activity.notBefore());
   }
 }

@@ -66,7 +66,12 @@ public final class Planning {
    */
   public static Planning of(Book book, PlanRequest request, Consumer<Progress> listener) {
     Cover cover = Cover.of(request.coverPercent());
-    List<Fault> faults = faults(book, request.from(), cover);
+    List<Fault> faults = new ArrayList<>(faults(book, request.from(), cover));
+    if (faults.isEmpty() && request.ordering().isPresent()) {
+      StudioTime time = time(book, request.from());
+      OffsetDateTime now = request.ordering().get();
+      faults.addAll(Arrivals.of(book, Needs.of(book, cover), time, now).pins());
+    }
     if (!faults.isEmpty()) {
       throw new Faulty(faults);
     }
@@ -131,14 +136,17 @@ public final class Planning {
   public Plan run() {
     int horizon = horizon(book, time);
     Needs needs = Needs.of(book, Cover.of(request.coverPercent()));
+    Optional<Arrivals> arrivals =
+        request.ordering().map(now -> Arrivals.of(book, needs, time, now));
     List<PinnedLot> pins = PinTrial.of(book, time, horizon).lots();
     for (int tried = 1; ; tried++) {
       StudioShop compiled = Compiler.compile(book, time, horizon, needs, pins);
-      StudioShop studio = settled(aims.isEmpty() ? compiled : Aims.on(compiled, aims));
+      StudioShop waiting = arrivals.map(one -> one.on(compiled)).orElse(compiled);
+      StudioShop studio = settled(aims.isEmpty() ? waiting : Aims.on(waiting, aims));
       try {
         Schedule schedule = begin(studio).run();
         Plan plan = Assembler.plan(studio, schedule, request.seed(), request.coverPercent());
-        return aims.isEmpty() ? Why.explained(book, plan) : plan;
+        return aims.isEmpty() ? explained(plan, arrivals) : plan;
       } catch (NoRoomException none) {
         if (tried == HORIZONS) {
           throw new Faulty(List.of(noHours()));
@@ -146,6 +154,14 @@ public final class Planning {
         horizon += FIRST_HORIZON_MINUTES << tried;
       }
     }
+  }
+
+  /**
+   * What waits for materials is told of by those alone: reasons are read in a studio that has all.
+   */
+  private Plan explained(Plan plan, Optional<Arrivals> arrivals) {
+    Plan explained = Why.explained(book, plan);
+    return arrivals.map(one -> one.explained(plan, explained)).orElse(explained);
   }
 
   private StudioShop settled(StudioShop studio) {

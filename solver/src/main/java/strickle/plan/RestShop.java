@@ -211,6 +211,7 @@ final class RestShop {
         activity.workers(),
         activity.pauses(),
         activity.before(),
-        holds);
+        holds,
+        activity.notBefore());
   }
 }

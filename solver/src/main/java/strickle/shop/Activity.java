@@ -12,6 +12,7 @@ import java.util.List;
  * @param pauses whether it may pause while its worker is closed
  * @param before the wait since the activity before it; of the first, it must be {@link Wait#NONE}
  * @param holds resources held from its start
+ * @param notBefore the first minute it may start, 0 or more, unless it is settled
  */
 public record Activity(
     String name,
@@ -20,7 +21,8 @@ public record Activity(
     List<Integer> workers,
     boolean pauses,
     Wait before,
-    List<Hold> holds) {
+    List<Hold> holds,
+    int notBefore) {
 
   /** Refuses negative minutes and copies the lists. */
   public Activity {
@@ -30,5 +32,23 @@ public record Activity(
     }
     workers = List.copyOf(workers);
     holds = List.copyOf(holds);
+  }
+
+  /** An activity that may start at any time. */
+  public Activity(
+      String name,
+      int fixedMinutes,
+      int eachMinutes,
+      List<Integer> workers,
+      boolean pauses,
+      Wait before,
+      List<Hold> holds) {
+    this(name, fixedMinutes, eachMinutes, workers, pauses, before, holds, 0);
+  }
+
+  /** The same activity, to start at a minute or later. */
+  public Activity from(int minute) {
+    return new Activity(
+        name, fixedMinutes, eachMinutes, workers, pauses, before, holds, Math.max(0, minute));
   }
 }

@@ -76,6 +76,7 @@ final class Group {
     add(tables.first[kind], firstRun, timetable.runSlot[firstRun], -1, lotMinutes, earliest);
     for (int one = firstRun; one < timetable.runs; one++) {
       openHolds(tables.first[timetable.runKind[one]], one);
+      release(0, tables.notBefore[tables.first[timetable.runKind[one]]]);
     }
     for (int one = firstRun; one < timetable.runs; one++) {
       addChain(one, 1, 0, 0, 0);
@@ -105,8 +106,13 @@ final class Group {
     begin(0);
     int claim = tables.tie[tables.first[timetable.runKind[one]] + local];
     addChain(one, local, -1, claim, claim);
-    earliestStart[0] = earliest;
-    released[0] = earliest;
+    release(0, earliest);
+  }
+
+  /** Lets an activity start at a minute at the earliest, or later if it was to be later anyway. */
+  private void release(int index, int earliest) {
+    earliestStart[index] = Math.max(earliestStart[index], earliest);
+    released[index] = earliestStart[index];
   }
 
   /** A claim that is tied to the activity before it, which stays where it is. */
@@ -173,8 +179,8 @@ final class Group {
     slot[count] = where;
     previous[count] = follows;
     minutes[count] = needed;
-    earliestStart[count] = earliest;
-    released[count] = earliest;
+    earliestStart[count] = Math.max(earliest, tables.notBefore[what]);
+    released[count] = earliestStart[count];
     earliestEnd[count] = 0;
     settled[count] = false;
     waived[count] = false;

@@ -107,6 +107,7 @@ final class Justification {
 
   private static boolean reversible(Activity activity) {
     return activity.workers().isEmpty()
+        && activity.notBefore() == 0
         && activity.before().equals(Wait.NONE)
         && activity.holds().stream().allMatch(hold -> hold.until() == Hold.Until.END);
   }

@@ -33,6 +33,9 @@ final class Tables {
   final double[] waitHours;
   final int[] atMost;
 
+  /** The first minute each activity may start. */
+  final int[] notBefore;
+
   /** Which claim of its job an activity belongs to: 0 up to {@code segments[kind] - 1}. */
   final int[] segment;
 
@@ -77,6 +80,7 @@ final class Tables {
     List<Wait> waits = chain.stream().map(Activity::before).toList();
     waitClock = waits.stream().mapToInt(Wait::clock).toArray();
     waitHours = waits.stream().mapToDouble(Wait::hours).toArray();
+    notBefore = chain.stream().mapToInt(Activity::notBefore).toArray();
     atMost = waits.stream().mapToInt(wait -> wait.atMostMinutes().orElse(NO_LIMIT)).toArray();
     List<Family> families = shop.families();
     sharedMinutes = families.stream().mapToInt(Family::sharedMinutes).toArray();
