@@ -22,14 +22,12 @@ import strickle.plan.Weighed;
 final class Draws {
 
   private final Book book;
-  private final Plan plan;
   private final Map<String, Lot> lots = new HashMap<>();
   private final Map<String, Run> runs = new HashMap<>();
   private final List<Draw> draws = new ArrayList<>();
 
   private Draws(Book book, Plan plan) {
     this.book = book;
-    this.plan = plan;
     for (Lot lot : plan.lots()) {
       lots.put(lot.id(), lot);
       lot.runs().forEach(run -> runs.put(run.id(), run));
