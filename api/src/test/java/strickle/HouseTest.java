@@ -125,6 +125,8 @@ class HouseTest {
     "org.apache.pdfbox.., paper",
     "de.siegmar.fastcsv.., paper",
     "io.javalin.., api",
+    "org.eclipse.jetty.., api",
+    "org.bouncycastle.., api",
     "java.net.http.., api",
     "com.sun.net.httpserver.., api",
     "ai.timefold.., shop",

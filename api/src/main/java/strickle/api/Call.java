@@ -1,11 +1,14 @@
 package strickle.api;
 
 import io.javalin.http.Context;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
@@ -22,14 +25,21 @@ final class Call {
   private static final String WHO = "Strickle-Who";
   private static final String SOMEBODY = "the studio";
   private static final int LONGEST_WHO = 80;
+  private static final int CHUNK = 16 * 1024;
 
   private final Context context;
   private final Access access;
+  private final Duration patience;
 
-  /** A request, and how to find the studio it is about. */
-  Call(Context context, Access access) {
+  /**
+   * A request, and how to find the studio it is about.
+   *
+   * @param patience how long its body may take
+   */
+  Call(Context context, Access access, Duration patience) {
     this.context = context;
     this.access = access;
+    this.patience = patience;
   }
 
   /**
@@ -129,7 +139,7 @@ final class Call {
   /** The bytes of the body. */
   byte[] bytes(int most) {
     try {
-      byte[] bytes = context.bodyInputStream().readNBytes(most + 1);
+      byte[] bytes = read(context.bodyInputStream(), most + 1);
       if (bytes.length > most) {
         throw new Refusal(
             Problem.of(
@@ -139,6 +149,22 @@ final class Call {
     } catch (IOException brokenOff) {
       throw new UncheckedIOException(brokenOff);
     }
+  }
+
+  // A body that trickles in would hold the request for ever: no single wait for more is too long.
+  private byte[] read(InputStream in, int most) throws IOException {
+    long last = System.nanoTime() + patience.toNanos();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    byte[] some = new byte[CHUNK];
+    int read = 0;
+    while (read >= 0 && bytes.size() < most) {
+      read = in.read(some, 0, Math.min(CHUNK, most - bytes.size()));
+      bytes.write(some, 0, Math.max(0, read));
+      if (System.nanoTime() > last) {
+        throw new Refusal(Problem.of(Status.TOO_SLOW, "Too slow", "The body takes too long."));
+      }
+    }
+    return bytes.toByteArray();
   }
 
   /** The body as a record. */

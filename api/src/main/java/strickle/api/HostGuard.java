@@ -1,7 +1,5 @@
 package strickle.api;
 
-import java.net.URI;
-import java.net.URISyntaxException;
 import java.util.HashSet;
 import java.util.Locale;
 import java.util.Optional;
@@ -16,24 +14,42 @@ final class HostGuard {
 
   private static final Set<String> OWN_SITES = Set.of("same-origin", "none");
 
+  private static final int HTTP = 80;
+  private static final int HTTPS = 443;
+
   private final Set<String> hosts = new HashSet<>();
+  private final Set<String> origins = new HashSet<>();
 
   /**
    * A guard for one port.
    *
    * @param port the port the service listens on
    * @param names further host names it may be called by, without a port
+   * @param behindTls whether it is called by these names over https, on the usual port of that too
    */
-  HostGuard(int port, Set<String> names) {
-    Set<String> all = new HashSet<>(names);
-    all.addAll(Set.of("localhost", "127.0.0.1", "[::1]"));
-    for (String name : all) {
+  HostGuard(int port, Set<String> names, boolean behindTls) {
+    Set.of("localhost", "127.0.0.1", "[::1]").forEach(name -> allow("http", name, port, HTTP));
+    for (String name : names) {
       String host = name.toLowerCase(Locale.ROOT);
-      hosts.add(host + ":" + port);
-      if (port == 80) {
-        hosts.add(host);
+      if (behindTls) {
+        allow("https", host, port, HTTPS);
+        allow("https", host, HTTPS, HTTPS);
+      } else {
+        allow("http", host, port, HTTP);
       }
     }
+  }
+
+  private void allow(String scheme, String name, int port, int usualPort) {
+    allow(scheme, name + ":" + port);
+    if (port == usualPort) {
+      allow(scheme, name);
+    }
+  }
+
+  private void allow(String scheme, String host) {
+    hosts.add(host);
+    origins.add(scheme + "://" + host);
   }
 
   /**
@@ -68,18 +84,8 @@ final class HostGuard {
     return reading && mode.filter("navigate"::equals).isPresent();
   }
 
+  // "null" is the origin of a sandboxed page.
   private boolean isOwn(String origin) {
-    try {
-      URI uri = new URI(origin);
-      boolean plain = uri.getRawPath() == null || uri.getRawPath().isEmpty();
-      return "http".equals(uri.getScheme())
-          && plain
-          && uri.getRawQuery() == null
-          && uri.getRawFragment() == null
-          && uri.getRawAuthority() != null
-          && hosts.contains(uri.getRawAuthority().toLowerCase(Locale.ROOT));
-    } catch (URISyntaxException none) {
-      return false; // "null" is the origin of a sandboxed page, and lands here or has no scheme
-    }
+    return origins.contains(origin.toLowerCase(Locale.ROOT));
   }
 }

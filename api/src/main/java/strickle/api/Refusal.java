@@ -1,6 +1,7 @@
 package strickle.api;
 
 import java.util.List;
+import java.util.Map;
 import strickle.book.Fault;
 
 /** Thrown to refuse a request; nothing has been changed by it. */
@@ -9,11 +10,27 @@ public final class Refusal extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   private final transient Problem problem;
+  private final transient Map<String, String> headers;
 
   /** A refusal with what to tell. */
   public Refusal(Problem problem) {
+    this(problem, Map.of());
+  }
+
+  /** A refusal with what to tell, and a header. */
+  Refusal(Problem problem, String header, String value) {
+    this(problem, Map.of(header, value));
+  }
+
+  private Refusal(Problem problem, Map<String, String> headers) {
     super(problem.detail());
     this.problem = problem;
+    this.headers = headers;
+  }
+
+  /** Headers that go with it. */
+  Map<String, String> headers() {
+    return headers;
   }
 
   /** What to tell. */

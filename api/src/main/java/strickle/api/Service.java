@@ -5,26 +5,34 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import io.javalin.util.JavalinException;
 import java.io.IOException;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.Consumer;
+import org.eclipse.jetty.server.NetworkConnectionLimit;
+import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import strickle.book.Fault;
+import strickle.book.Faulty;
+import strickle.store.DailyCopies;
 import strickle.store.Database;
 import strickle.store.PlanQueue;
+import strickle.store.StudioName;
 import strickle.store.Studios;
 
 /** The service, running: the studio's data over HTTP on this machine. */
 public final class Service implements AutoCloseable {
 
   private static final Logger LOG = LoggerFactory.getLogger(Service.class);
-  private static final String LOOPBACK = "127.0.0.1";
-  private static final Set<String> READING = Set.of("GET", "HEAD", "OPTIONS");
+  private static final int MOST_CONNECTIONS = 200;
+  private static final Duration LAST_REQUESTS = Duration.ofSeconds(5);
 
   private final Javalin server;
   private final Database database;
@@ -38,29 +46,64 @@ public final class Service implements AutoCloseable {
   }
 
   /**
-   * Starts to serve on the loopback address.
+   * Starts to serve.
    *
    * @param database where the studios lie; closed with the service
-   * @param port the port; 0 for a free one
+   * @param listening where, and by what names
    * @param clock says when things happen
    * @param version of the program
+   * @throws strickle.book.Faulty when others could reach a studio that has no password
    */
-  public static Service start(Database database, int port, Clock clock, String version) {
-    return start(database, port, clock, version, PlanQueue.Pace.USUAL);
+  public static Service start(Database database, Listening listening, Clock clock, String version) {
+    return start(database, listening, clock, version, PlanQueue.Pace.USUAL);
   }
 
   /** The same with a queue of another pace. */
   static Service start(
-      Database database, int port, Clock clock, String version, PlanQueue.Pace pace) {
-    PlanQueue queue = PlanQueue.start(database, clock, new Laying(), pace);
+      Database database, Listening listening, Clock clock, String version, PlanQueue.Pace pace) {
     Studios studios = new Studios(database, clock);
-    Access access = new StudioAccess(studios);
-    List<Route> routes = routes(studios, queue, clock, version);
-    HostGuard[] guard = new HostGuard[1];
+    boolean loopback = listening.isLoopback();
+    if (!loopback) {
+      Openness.refuseOpen(studios, listening);
+    }
+    DailyCopies copies = new DailyCopies(database, clock);
+    copies.keep();
+    PlanQueue queue = PlanQueue.start(database, clock, new Laying(), pace);
+    Access access = new StudioAccess(studios, loopback);
+    List<Route> routes = routes(studios, access, queue, clock, listening, version);
+    Gate gate = new Gate();
     Javalin server =
-        Javalin.create(config -> configure(config, routes, access, guard)).start(LOOPBACK, port);
-    guard[0] = new HostGuard(server.port(), Set.of());
+        started(
+            listening,
+            queue,
+            config -> {
+              configure(config, routes, access, listening, copies);
+              limit(config, gate, listening);
+            });
+    gate.open(listening.guard(server.port()));
+    LOG.info("serving port={}", server.port());
     return new Service(server, database, queue);
+  }
+
+  private static Javalin started(
+      Listening listening, PlanQueue queue, Consumer<JavalinConfig> how) {
+    try {
+      return Javalin.create(how).start(listening.address(), listening.port());
+    } catch (JavalinException cannot) {
+      queue.close();
+      String found = listening.address() + ":" + listening.port() + ", where one cannot listen";
+      String right = "an address of this machine and a port that nothing else listens on";
+      throw new Faulty(List.of(new Fault("--port", found, right)));
+    }
+  }
+
+  /**
+   * Makes an empty studio.
+   *
+   * @param passwordHash as {@link Password#hash} gives it
+   */
+  public static StudioName createEmpty(Studios studios, String name, String passwordHash) {
+    return StudioRoutes.createEmpty(studios, name, passwordHash);
   }
 
   /** The port it listens on. */
@@ -77,10 +120,18 @@ public final class Service implements AutoCloseable {
     queue.close();
     server.stop();
     database.close();
+    LOG.info("ended");
   }
 
-  private static List<Route> routes(Studios studios, PlanQueue queue, Clock clock, String version) {
-    List<Route> routes = new ArrayList<>(StudioRoutes.of(studios));
+  private static List<Route> routes(
+      Studios studios,
+      Access access,
+      PlanQueue queue,
+      Clock clock,
+      Listening listening,
+      String version) {
+    List<Route> routes = new ArrayList<>(StudioRoutes.of(studios, access));
+    routes.addAll(SessionRoutes.of(studios, access, clock, listening.behindTls()));
     routes.addAll(BookRoutes.all());
     Collection.ALL.forEach(collection -> routes.addAll(ItemRoutes.of(collection)));
     Collection.BESIDE.forEach(collection -> routes.addAll(ItemRoutes.of(collection)));
@@ -92,13 +143,16 @@ public final class Service implements AutoCloseable {
   }
 
   private static void configure(
-      JavalinConfig config, List<Route> routes, Access access, HostGuard[] guard) {
+      JavalinConfig config,
+      List<Route> routes,
+      Access access,
+      Listening listening,
+      DailyCopies copies) {
     config.startup.showJavalinBanner = false;
     config.concurrency.useVirtualThreads = true;
     config.http.prefer405over404 = true;
     config.http.maxRequestSize = Long.MAX_VALUE; // each route reads no more than it takes
     config.http.defaultContentType = "application/json";
-    config.routes.before(context -> protect(context, guard[0]));
     // The library has an answer of its own for its own refusals, unless one is given for them.
     config.routes.exception(
         HttpResponseException.class, (thrown, context) -> refuse(context, thrown));
@@ -107,41 +161,55 @@ public final class Service implements AutoCloseable {
       config.routes.addHttpHandler(
           HandlerType.findOrCreate(route.operation().method()),
           route.operation().path(),
-          context -> answer(context, route.work().reply(new Call(context, access))));
+          context -> {
+            if (!route.operation().method().equals("GET")) {
+              copies.keep();
+            }
+            answer(context, route.work().reply(new Call(context, access, listening.patience())));
+          });
     }
   }
 
-  private static void protect(Context context, HostGuard guard) {
-    context.header("X-Content-Type-Options", "nosniff");
-    context.header("Referrer-Policy", "no-referrer");
-    context.header("Cross-Origin-Resource-Policy", "same-origin");
-    context.header(
-        "Content-Security-Policy",
-        "default-src 'self'; frame-ancestors 'none'; base-uri 'none'; form-action 'self'");
-    context.header("Cache-Control", "no-cache");
-    String method = context.req().getMethod().toUpperCase(Locale.ROOT);
-    Optional<String> refusal =
-        guard.refusal(
-            header(context, "Host"),
-            header(context, "Origin"),
-            header(context, "Sec-Fetch-Site"),
-            header(context, "Sec-Fetch-Mode"),
-            READING.contains(method));
-    if (refusal.isPresent()) {
-      throw new Refusal(Problem.of(Status.FORBIDDEN, "Not from there", refusal.get()));
-    }
-    if (context.header("Content-Encoding") != null) {
-      throw new Refusal(
-          Problem.of(Status.WRONG_KIND, "Packed body", "Send the body as it is, not packed."));
-    }
+  // Requests go through the gate first, and those under way are let end when the service stops.
+  private static void limit(JavalinConfig config, Gate gate, Listening listening) {
+    config.jetty.modifyServer(
+        server -> {
+          gate.setHandler(new GracefulHandler());
+          server.setHandler(gate);
+          server.setErrorHandler(new ServerErrors());
+          server.setStopTimeout(LAST_REQUESTS.toMillis());
+          server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, server));
+        });
+    config.jetty.modifyServletContextHandler(
+        context -> context.setErrorHandler(new ServerErrors()));
+    config.jetty.modifyHttpConfiguration(
+        http -> {
+          http.setSendServerVersion(false);
+          http.setIdleTimeout(listening.patience().toMillis());
+        });
+    config.requestLogger.http(Service::log);
   }
 
-  private static Optional<String> header(Context context, String name) {
-    return Optional.ofNullable(context.header(name));
+  // What was asked by the pattern of its path: ids may be names of people.
+  private static void log(Context context, Float millis) {
+    LOG.info(
+        "request method={} route={} status={} ms={}",
+        context.method(),
+        Optional.ofNullable(context.endpoints().lastHttpEndpoint())
+            .map(endpoint -> endpoint.path)
+            .orElse("none"),
+        context.statusCode(),
+        Math.round(millis));
   }
 
   private static void refuse(Context context, Exception thrown) {
-    answer(context, Problems.reply(Problems.of(thrown)));
+    Reply reply = Problems.reply(Problems.of(thrown));
+    if (thrown instanceof Refusal refusal) {
+      for (Map.Entry<String, String> header : refusal.headers().entrySet()) {
+        reply = reply.with(header.getKey(), header.getValue());
+      }
+    }
+    answer(context, reply);
   }
 
   private static void answer(Context context, Reply reply) {

@@ -12,6 +12,7 @@ final class Status {
   static final int NOT_KNOWN = 401;
   static final int FORBIDDEN = 403;
   static final int NOT_THERE = 404;
+  static final int TOO_SLOW = 408;
   static final int CONFLICT = 409;
   static final int STALE = 412;
   static final int TOO_LARGE = 413;

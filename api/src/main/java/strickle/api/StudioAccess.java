@@ -1,31 +1,52 @@
 package strickle.api;
 
 import io.javalin.http.Context;
-import java.util.List;
-import strickle.store.StudioName;
+import java.util.Optional;
+import strickle.store.Session;
 import strickle.store.StudioStore;
 import strickle.store.Studios;
 
-/** Opens the only studio of a database that needs no password. */
+/**
+ * Opens the studio of the session that a request shows; without one, the only studio of a database
+ * if it has no password and nobody but this machine can reach the service.
+ */
 final class StudioAccess implements Access {
 
   private final Studios studios;
+  private final boolean loopback;
 
-  /** Access to the studios of a database. */
-  StudioAccess(Studios studios) {
+  /**
+   * Access to the studios of a database.
+   *
+   * @param loopback whether only this machine can reach the service
+   */
+  StudioAccess(Studios studios, boolean loopback) {
     this.studios = studios;
+    this.loopback = loopback;
   }
 
   @Override
   public StudioStore studio(Context context) {
-    List<StudioName> all = studios.all();
-    if (all.isEmpty()) {
-      throw new Refusal(
+    Optional<Session> session = SessionCookie.session(context, studios);
+    if (session.isPresent()) {
+      return studios.withId(session.get().studio().id()).orElseThrow();
+    }
+    Optional<StudioStore> only = loopback ? studios.onlyWithoutPassword() : Optional.empty();
+    return only.orElseThrow(this::refusal);
+  }
+
+  private Refusal refusal() {
+    if (studios.all().isEmpty()) {
+      return new Refusal(
           Problem.of(
               Status.CONFLICT,
               "No studio yet",
               "There is no studio yet: make one at /api/studios, empty or with the demo's data."));
     }
-    return studios.withId(all.get(0).id()).orElseThrow();
+    return new Refusal(
+        Problem.of(
+            Status.NOT_KNOWN,
+            "Not opened",
+            "Open a studio first, by its name and password, at /api/session."));
   }
 }

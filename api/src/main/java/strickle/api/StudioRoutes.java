@@ -40,21 +40,24 @@ final class StudioRoutes {
       String name, Beginning begin, Optional<CurrencyUnit> currency, Optional<ZoneId> timeZone) {}
 
   /**
-   * The studios there are.
+   * The studios there are for who asks.
    *
-   * @param items by name
+   * @param items the one that is open, if any
+   * @param closed whether there are others, each opened by its name and password
    */
-  public record StudioNames(List<StudioName> items) {}
+  public record StudioNames(List<StudioName> items, boolean closed) {}
 
   private final Studios studios;
+  private final Access access;
 
-  private StudioRoutes(Studios studios) {
+  private StudioRoutes(Studios studios, Access access) {
     this.studios = studios;
+    this.access = access;
   }
 
   /** The routes. */
-  static List<Route> of(Studios studios) {
-    StudioRoutes routes = new StudioRoutes(studios);
+  static List<Route> of(Studios studios, Access access) {
+    StudioRoutes routes = new StudioRoutes(studios, access);
     return List.of(
         new Route(
             Operation.of(
@@ -62,10 +65,11 @@ final class StudioRoutes {
                     "/api/studios",
                     "listStudios",
                     TOPIC,
-                    "The studios of this database.",
-                    "None on the first start.")
-                .answering(Answer.of(Status.OK, "By name.", Shape.of(StudioNames.class))),
-            call -> Reply.json(Status.OK, Message.write(new StudioNames(studios.all())))),
+                    "The studio that is open.",
+                    "None on the first start, and none before one is opened by its password: then"
+                        + " \"closed\" is true.")
+                .answering(Answer.of(Status.OK, "It.", Shape.of(StudioNames.class))),
+            routes::list),
         new Route(
             Operation.of(
                     "POST",
@@ -80,6 +84,21 @@ final class StudioRoutes {
             routes::create));
   }
 
+  private Reply list(Call call) {
+    if (studios.all().isEmpty()) {
+      return names(List.of(), false);
+    }
+    try {
+      return names(List.of(access.studio(call.context()).studio()), studios.all().size() > 1);
+    } catch (Refusal notOpen) {
+      return names(List.of(), true);
+    }
+  }
+
+  private static Reply names(List<StudioName> items, boolean closed) {
+    return Reply.json(Status.OK, Message.write(new StudioNames(items, closed)));
+  }
+
   private Reply create(Call call) {
     StudioWanted wanted = call.body(StudioWanted.class);
     if (!studios.all().isEmpty()) {
@@ -89,6 +108,13 @@ final class StudioRoutes {
     Book book = wanted.begin() == Beginning.DEMO ? Demo.book(Size.MEDIUM) : empty(wanted);
     StudioName made = studios.create(wanted.name(), Optional.empty(), BookParts.of(book)).studio();
     return Reply.json(Status.CREATED, Message.write(made));
+  }
+
+  /** Makes a studio with nothing in it that a password opens. */
+  static StudioName createEmpty(Studios studios, String name, String passwordHash) {
+    StudioWanted wanted =
+        new StudioWanted(name, Beginning.EMPTY, Optional.empty(), Optional.empty());
+    return studios.create(name, Optional.of(passwordHash), BookParts.of(empty(wanted))).studio();
   }
 
   private static Book empty(StudioWanted wanted) {

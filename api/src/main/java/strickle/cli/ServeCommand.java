@@ -4,14 +4,18 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.logging.Level;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import strickle.api.Listening;
 import strickle.api.Service;
 import strickle.book.Fault;
 import strickle.book.Faulty;
 import strickle.store.DataFolder;
 import strickle.store.Database;
 import strickle.store.StoreTrouble;
+import strickle.store.StudioName;
 
 /** {@code strickle serve}: the studio as a service on this machine. */
 @Command(
@@ -27,12 +31,12 @@ import strickle.store.StoreTrouble;
       "Examples:",
       "  strickle serve",
       "  strickle serve --data studio-data --port 9000",
-      "  strickle serve --database jdbc:postgresql://localhost/studio"
+      "  strickle serve --database jdbc:postgresql://localhost/studio",
+      "  strickle serve --set-password --studio \"Ash Lane\"",
+      "  strickle serve --address 192.168.1.20 --name bench.lan"
     })
 final class ServeCommand implements Runnable {
 
-  private static final int USUAL_PORT = 8317;
-  private static final int LARGEST_PORT = 65_535;
   private static final String POSTGRESQL = "jdbc:postgresql:";
 
   private final Surroundings here;
@@ -50,10 +54,20 @@ final class ServeCommand implements Runnable {
   private Optional<String> database = Optional.empty();
 
   @Option(
-      names = "--port",
-      paramLabel = "N",
-      description = "the port to listen on, 0 for a free one (default: " + USUAL_PORT + ")")
-  private String port = Integer.toString(USUAL_PORT);
+      names = "--studio",
+      paramLabel = "NAME",
+      description =
+          "with --set-password: the studio it is for; made, empty, if there is none of the name")
+  private Optional<String> studio = Optional.empty();
+
+  @Option(
+      names = "--set-password",
+      description =
+          "ask for the password that is to open the studio, keep it and end; read from the"
+              + " terminal or standard input")
+  private boolean setPassword;
+
+  @Mixin private ServeOptions options;
 
   ServeCommand(Surroundings here) {
     this.here = here;
@@ -62,16 +76,53 @@ final class ServeCommand implements Runnable {
   @Override
   public void run() {
     Given given = new Given();
-    int number =
-        given.whole("--port", port, 0, LARGEST_PORT).map(Long::intValue).orElse(USUAL_PORT);
+    Listening listening = options.listening(given);
+    Level level = options.logLevel(given);
+    if (studio.isPresent() && !setPassword) {
+      given.must(false, "--studio", studio.get(), "it together with --set-password");
+    }
     given.done();
-    try (Service service = Service.start(opened(), number, here.clock(), Version.NUMBER)) {
-      here.out().println("Serving at http://localhost:" + service.port() + "/ — Ctrl-C ends it.");
-      here.out().flush();
-      untilInterrupted(service);
+    try {
+      if (setPassword) {
+        keepPassword();
+      } else {
+        serve(listening, level);
+      }
     } catch (StoreTrouble trouble) {
       throw new Trouble(trouble.getMessage());
     }
+  }
+
+  private void keepPassword() {
+    try (Database data = opened()) {
+      StudioName whose = new StudioPassword(data, here.clock()).set(studio);
+      here.out().println("The password of " + whose.name() + " is set.");
+    }
+  }
+
+  private void serve(Listening listening, Level level) {
+    try (ServiceLog log = ServiceLog.begin(here.err(), level);
+        Service service = started(listening)) {
+      here.out().println(told(listening, service.port()));
+      here.out().flush();
+      untilInterrupted(service);
+      log.flush();
+    }
+  }
+
+  private Service started(Listening listening) {
+    Database data = opened();
+    try {
+      return Service.start(data, listening, here.clock(), Version.NUMBER);
+    } catch (RuntimeException failed) {
+      data.close();
+      throw failed;
+    }
+  }
+
+  private static String told(Listening listening, int port) {
+    String where = listening.isLoopback() ? "localhost" : listening.address();
+    return "Serving at http://" + where + ":" + port + "/ — Ctrl-C ends it.";
   }
 
   private Database opened() {

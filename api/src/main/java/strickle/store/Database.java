@@ -3,6 +3,7 @@ package strickle.store;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Path;
+import java.util.Optional;
 import java.util.concurrent.locks.Lock;
 import java.util.concurrent.locks.ReentrantLock;
 import java.util.function.Function;
@@ -22,13 +23,16 @@ public final class Database implements AutoCloseable {
   private final HikariDataSource source;
   private final Jdbi jdbi;
   private final Runnable release;
+  private final Optional<Path> folder;
 
   /** SQLite lets one write at a time; who waits here is served in turn and never times out. */
   private final Lock writing = new ReentrantLock(true);
 
   private final boolean oneWriter;
 
-  private Database(HikariConfig config, boolean oneWriter, Runnable release) {
+  private Database(
+      HikariConfig config, boolean oneWriter, Optional<Path> folder, Runnable release) {
+    this.folder = folder;
     this.source = Troubles.told(() -> new HikariDataSource(config));
     this.jdbi = Jdbi.create(source);
     this.oneWriter = oneWriter;
@@ -43,16 +47,35 @@ public final class Database implements AutoCloseable {
   public static Database inFolder(Path folder) {
     FolderLock lock = FolderLock.of(folder);
     try {
-      return migrated(new Database(SqliteFile.config(folder), true, lock::close));
+      return sound(folder, lock);
+    } catch (StoreTrouble trouble) {
+      lock.close();
+      throw DamagedFile.told(folder, trouble);
     } catch (RuntimeException failed) {
       lock.close();
       throw failed;
     }
   }
 
+  private static Database sound(Path folder, FolderLock lock) {
+    Database database =
+        new Database(SqliteFile.config(folder), true, Optional.of(folder), lock::close);
+    try {
+      database.read(
+          handle -> {
+            DamagedFile.refuse(handle);
+            return folder;
+          });
+    } catch (RuntimeException failed) {
+      database.close();
+      throw failed;
+    }
+    return migrated(database);
+  }
+
   /** Opens the file of a folder that this process serves already, with connections of its own. */
   static Database besideAnother(Path folder) {
-    return migrated(new Database(SqliteFile.config(folder), true, () -> {}));
+    return migrated(new Database(SqliteFile.config(folder), true, Optional.empty(), () -> {}));
   }
 
   /**
@@ -66,7 +89,7 @@ public final class Database implements AutoCloseable {
     config.setJdbcUrl(url);
     config.setMaximumPoolSize(10);
     config.setConnectionTimeout(10_000);
-    return migrated(new Database(config, false, () -> {}));
+    return migrated(new Database(config, false, Optional.empty(), () -> {}));
   }
 
   private static Database migrated(Database database) {
@@ -93,6 +116,23 @@ public final class Database implements AutoCloseable {
   /** Whether no other process can have it open. */
   boolean isOnesOwn() {
     return oneWriter;
+  }
+
+  /** The folder its file lies in; nothing when it is on a server. */
+  Optional<Path> folder() {
+    return folder;
+  }
+
+  /** Writes the whole file anew, as it is at this moment, where there must be none yet. */
+  void copyTo(Path file) {
+    Troubles.told(
+        () ->
+            jdbi.withHandle(
+                handle ->
+                    handle
+                        .createUpdate("vacuum into :file")
+                        .bind("file", file.toString())
+                        .execute()));
   }
 
   /** Runs statements that only read; each of them sees what was committed before it. */

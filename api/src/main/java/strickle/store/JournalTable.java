@@ -17,6 +17,7 @@ final class JournalTable {
   private static final String LINE =
       "select number, at, who, what, kind, of_number, state from journal"
           + " where studio_id = :studio";
+  private static final String CHANGE = LINE + " and kind = 'change' and state = :state";
 
   private JournalTable() {}
 
@@ -97,22 +98,19 @@ final class JournalTable {
 
   /** The change an undo would take back. */
   static Optional<JournalLine> lastDone(Handle handle, String studio) {
-    return first(handle, studio, State.DONE, "desc");
+    return first(handle, studio, State.DONE, true);
   }
 
   /** The change a redo would put in again: of those undone the one undone last. */
   static Optional<JournalLine> lastUndone(Handle handle, String studio) {
-    return first(handle, studio, State.UNDONE, "asc");
+    return first(handle, studio, State.UNDONE, false);
   }
 
   private static Optional<JournalLine> first(
-      Handle handle, String studio, State state, String direction) {
-    return handle
-        .createQuery(
-            LINE
-                + " and kind = 'change' and state = :state order by number "
-                + direction
-                + " limit 1")
+      Handle handle, String studio, State state, boolean newest) {
+    return (newest
+            ? handle.createQuery(CHANGE + " order by number desc limit 1")
+            : handle.createQuery(CHANGE + " order by number limit 1"))
         .bind("studio", studio)
         .bind("state", JournalLine.written(state))
         .map((row, context) -> line(row))

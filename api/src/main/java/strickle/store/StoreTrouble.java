@@ -21,8 +21,9 @@ public final class StoreTrouble extends RuntimeException {
             + " program, then try again."),
     /** The file is damaged. */
     CORRUPT(
-        "The studio's file is damaged or is no studio's file. It was left as it is; put back the"
-            + " newest copy from the folder snapshots beside it."),
+        "The studio's file is damaged or is no studio's file. It was left as it is. Move it and"
+            + " those beside it that end in -wal and -shm elsewhere, then put the newest copy from"
+            + " the folder snapshots in its place."),
     /** The server does not answer. */
     UNREACHABLE("The database cannot be reached: nothing was changed. Try again in a moment."),
     /** The disk or the server reports a fault of its own. */

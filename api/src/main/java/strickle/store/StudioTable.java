@@ -29,6 +29,16 @@ final class StudioTable {
         .list();
   }
 
+  /** The studio, if there is one only and it has no password. */
+  static Optional<StudioName> onlyWithoutPassword(Handle handle) {
+    return handle
+        .createQuery(
+            "select id, name from studio where password_hash is null"
+                + " and (select count(*) from studio) = 1")
+        .map((row, context) -> new StudioName(row.getString("id"), row.getString("name")))
+        .findOne();
+  }
+
   static Optional<String> passwordHash(Handle handle, String id) {
     return handle
         .createQuery(

@@ -1,6 +1,7 @@
 package strickle.store;
 
 import java.time.Clock;
+import java.time.Instant;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -73,12 +74,52 @@ public final class Studios {
     return database.read(handle -> StudioTable.passwordHash(handle, id));
   }
 
-  /** Sets the password that opens a studio; nothing for none. */
+  /**
+   * Sets the password that opens a studio; nothing for none. Whoever has it open must open it anew.
+   */
   public void setPasswordHash(String id, Optional<String> hash) {
     database.write(
         handle -> {
           StudioTable.setPasswordHash(handle, id, hash);
+          SessionTable.removeAllOf(handle, id);
           return id;
+        });
+  }
+
+  /** The only studio, if there is one and it opens without a password. */
+  public Optional<StudioStore> onlyWithoutPassword() {
+    return database.read(StudioTable::onlyWithoutPassword).map(this::of);
+  }
+
+  /** Those that open without a password, by name. */
+  public List<StudioName> withoutPassword() {
+    return all().stream().filter(studio -> passwordHash(studio.id()).isEmpty()).toList();
+  }
+
+  /** Keeps that a studio is open for whoever shows a token, of which only the hash is kept. */
+  public void openSession(String studio, String tokenHash, Instant endsAt) {
+    Instant now = clock.instant();
+    database.write(
+        handle -> {
+          SessionTable.removeEnded(handle, studio, now);
+          SessionTable.add(handle, studio, tokenHash, now, endsAt);
+          return studio;
+        });
+  }
+
+  /** What a token opens; nothing when it is none or has ended. */
+  public Optional<Session> session(String tokenHash) {
+    return database
+        .read(handle -> SessionTable.find(handle, tokenHash))
+        .filter(session -> session.endsAt().isAfter(clock.instant()));
+  }
+
+  /** Ends a session. */
+  public void closeSession(String tokenHash) {
+    database.write(
+        handle -> {
+          SessionTable.remove(handle, tokenHash);
+          return tokenHash;
         });
   }
 

@@ -9,7 +9,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class HostGuardTest {
 
-  private final HostGuard guard = new HostGuard(8317, Set.of("Bench.local"));
+  private final HostGuard guard = new HostGuard(8317, Set.of("Bench.local"), false);
 
   @ParameterizedTest
   @CsvSource(

@@ -7,6 +7,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
 import strickle.store.Database;
@@ -30,7 +31,8 @@ final class Web implements AutoCloseable {
   /** A service without a studio. */
   static Web empty(Path folder) {
     SettableClock clock = new SettableClock(Instant.parse("2027-04-05T09:00:00Z"));
-    return new Web(Service.start(Database.inFolder(folder), 0, clock, "test", QUICK));
+    return new Web(
+        Service.start(Database.inFolder(folder), Listening.here(0), clock, "test", QUICK));
   }
 
   /** A service with the demo's studio. */
@@ -38,6 +40,11 @@ final class Web implements AutoCloseable {
     Web web = empty(folder);
     web.send("POST", "/api/studios", "{\"name\": \"Ash Lane\", \"begin\": \"demo\"}");
     return web;
+  }
+
+  /** A service with a clock of one's own, on a database that it closes. */
+  static Web of(Database database, Clock clock, Listening listening) {
+    return new Web(Service.start(database, listening, clock, "test", QUICK));
   }
 
   int port() {
