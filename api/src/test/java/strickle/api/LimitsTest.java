@@ -126,11 +126,11 @@ class LimitsTest {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
         String java =
             Files.readString(file)
-                .replaceAll("\\s*\\+\\s*[A-Z_]+\\b", "")
+                .replaceAll("\\b[A-Z_]+\\s*\\+|\\+\\s*[A-Z_]+\\b", "")
                 .replaceAll("\"\\s*\\+\\s*\"", "");
         boolean joined =
             java.matches(
-                "(?s).*(createQuery|createUpdate|prepareBatch|execute|createScript)\\(\\s*"
+                "(?s).*(createQuery|createUpdate|prepareBatch|createScript|handle\\.execute)\\(\\s*"
                     + "(\"[^\"]*\"\\s*(\\+|\\.formatted)|[a-zA-Z]).*");
         assertTrue(!joined, file + " puts a statement together");
       }
