@@ -131,7 +131,7 @@ class LimitsTest {
         boolean joined =
             java.matches(
                 "(?s).*(createQuery|createUpdate|prepareBatch|createScript|handle\\.execute)\\(\\s*"
-                    + "(\"[^\"]*\"\\s*(\\+|\\.formatted)|[a-zA-Z]).*");
+                    + "(\"[^\"]*\"\\s*(\\+|\\.formatted)|[a-z]\\w*\\s*[+,)]).*");
         assertTrue(!joined, file + " puts a statement together");
       }
     }
