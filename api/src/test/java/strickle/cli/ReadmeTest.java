@@ -85,7 +85,10 @@ class ReadmeTest {
     List<String> commands =
         COMMAND.matcher(readme).results().map(found -> found.group(1).strip()).toList();
     assertTrue(commands.size() > 8, commands.toString());
-    commands.stream().filter(command -> !command.equals("verify")).forEach(this::run);
+    // The first runs this very test; the second never ends by itself, and has a test of its own.
+    commands.stream()
+        .filter(command -> !command.equals("verify") && !command.startsWith("serve "))
+        .forEach(this::run);
   }
 
   @Test

@@ -71,6 +71,13 @@ final class Shell {
     return quiet().call(arguments);
   }
 
+  /** Begins a command that goes on until its thread is interrupted. */
+  static Thread begin(ByteArrayOutputStream out, Object... arguments) {
+    String[] words = List.of(arguments).stream().map(Object::toString).toArray(String[]::new);
+    Surroundings here = quiet().surroundings(out, new ByteArrayOutputStream());
+    return Thread.ofPlatform().start(() -> Main.run(here, words));
+  }
+
   /** Runs a command; arguments may be paths. */
   Result call(Object... arguments) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
