@@ -35,9 +35,9 @@ final class Markup {
     return open("td", "box").leaf("div", "tick", "").close();
   }
 
-  /** A text, with a box in place of what the fonts have no sign for. */
+  /** A text as it is drawn, with a box in place of what the fonts have no sign for. */
   Markup text(String content) {
-    Fonts.printable(content).codePoints().forEach(this::escaped);
+    Fonts.printable(RightToLeft.drawn(content)).codePoints().forEach(this::escaped);
     return this;
   }
 
