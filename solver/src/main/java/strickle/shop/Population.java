@@ -23,8 +23,12 @@ final class Population implements Walk {
   private static final double SIZE_FACTOR = 1.6;
 
   private static final double SIZE_POWER = 0.5;
+
+  /** And at least one for so many steps: with many to come, few orders are all alike too soon. */
+  private static final double STEPS_EACH = 43;
+
   private static final int SMALLEST = 10;
-  private static final int LARGEST = 200;
+  private static final int LARGEST = 400;
 
   /** Of a hundred new orders so many are changed. */
   private static final int CHANGED_PERCENT = 60;
@@ -74,7 +78,8 @@ final class Population implements Walk {
     this.trials = trials;
     this.neighbours = neighbours;
     this.random = random;
-    double wanted = SIZE_FACTOR * Math.pow((double) steps, SIZE_POWER);
+    double wanted =
+        Math.max(SIZE_FACTOR * Math.pow((double) steps, SIZE_POWER), (double) steps / STEPS_EACH);
     this.size = (int) Math.max(SMALLEST, Math.min(LARGEST, wanted));
     this.child = orders.get(0).clone();
     this.taken = new boolean[child.length];
