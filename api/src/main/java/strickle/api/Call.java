@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
@@ -91,6 +92,22 @@ final class Call {
       }
     }
     throw Refusal.malformed(name, shown(text), "a whole number from " + least + " to " + most);
+  }
+
+  /**
+   * A number after the question mark.
+   *
+   * @throws Refusal when it is none of an ordinary size
+   */
+  Optional<BigDecimal> decimal(String name) {
+    return query(name).map(text -> decimal(name, text));
+  }
+
+  private static BigDecimal decimal(String name, String text) {
+    if (text.matches("-?[0-9]{1,12}([.][0-9]{1,9})?")) {
+      return new BigDecimal(text);
+    }
+    throw Refusal.malformed(name, shown(text), "a number such as 12.5");
   }
 
   /** A date after the question mark. */

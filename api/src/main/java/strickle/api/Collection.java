@@ -116,6 +116,16 @@ record Collection(
           "{\"kind\": \"away\", \"person\": \"ana\", \"from\": \"2027-04-10T11:00\","
               + " \"to\": \"2027-04-11T00:00\"}");
 
+  /** The weights of pieces while they dry. */
+  static final Collection DRYING =
+      new Collection(
+          "drying",
+          "dryingLog",
+          DryingNote.class,
+          "The bench",
+          "{\"id\": \"planter\", \"name\": \"the large planter\", \"weighings\": ["
+              + "{\"at\": \"2027-04-05T09:00\", \"grams\": 5120}]}");
+
   /** Every list of what is noted beside a book. */
-  static final List<Collection> BESIDE = List.of(PROGRESS);
+  static final List<Collection> BESIDE = List.of(PROGRESS, DRYING);
 }

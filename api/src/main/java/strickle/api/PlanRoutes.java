@@ -23,8 +23,6 @@ import strickle.plan.Plan;
 import strickle.plan.Planning;
 import strickle.plan.Replanning;
 import strickle.plan.UsualStart;
-import strickle.plan.replan.Happening;
-import strickle.store.Entry;
 import strickle.store.Kept;
 import strickle.store.KeptPlan;
 import strickle.store.Once;
@@ -182,12 +180,12 @@ final class PlanRoutes {
     Wanted.ReplanWanted wanted = Message.parse(body, Wanted.ReplanWanted.class);
     Kept now = call.studio().now();
     Plan present = PresentPlan.underWay(call, wanted.plan().orElse(PresentPlan.IN_USE)).plan();
-    PlanAsked asked = asked(wanted, now);
+    PlanAsked asked = asked(call, wanted, now);
     Replanning.of(now.book(), present, Laying.replanRequest(asked));
     return asked(call, Idempotency.of(call, "replan", body), asked, now, Optional.of(present));
   }
 
-  private PlanAsked asked(Wanted.ReplanWanted wanted, Kept now) {
+  private PlanAsked asked(Call call, Wanted.ReplanWanted wanted, Kept now) {
     Book book = now.book();
     ZoneId zone = book.studio().timeZone();
     OffsetDateTime moment =
@@ -207,18 +205,13 @@ final class PlanRoutes {
         wanted.frozenHours().isPresent()
             ? moment.plusHours(wanted.frozenHours().getAsLong())
             : in(book, wanted.frozenUntil().orElse(midnight));
-    List<Happening> happened =
-        now.entries().list(Collection.PROGRESS.name()).stream()
-            .map(Entry::body)
-            .map(body -> Message.parse(body, Happening.class))
-            .toList();
     return new PlanAsked(
         moment,
         wanted.effortSeconds(),
         wanted.schedules(),
         wanted.seed().orElse(0),
         OptionalDouble.empty(),
-        Optional.of(new PlanAsked.Rest(until, happened, wanted.plan())));
+        Optional.of(new PlanAsked.Rest(until, BenchRoutes.noted(call), wanted.plan())));
   }
 
   private Reply asked(

@@ -137,6 +137,10 @@ public final class Service implements AutoCloseable {
     Collection.BESIDE.forEach(collection -> routes.addAll(ItemRoutes.of(collection)));
     routes.addAll(PlanRoutes.of(queue, clock));
     routes.addAll(PlanInUse.routes());
+    Thinking thinking = new Thinking();
+    routes.addAll(AnswerRoutes.of(thinking));
+    routes.addAll(MoneyRoutes.of(thinking, clock));
+    routes.addAll(BenchRoutes.all());
     routes.addAll(JournalRoutes.all());
     routes.addAll(Contract.routes(routes.stream().map(Route::operation).toList(), version));
     return routes;

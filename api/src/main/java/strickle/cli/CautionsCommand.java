@@ -8,7 +8,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import strickle.book.Book;
 import strickle.json.AnswerFile;
-import strickle.safety.Caution;
+import strickle.json.CautionAnswer;
 import strickle.safety.Cautions;
 import strickle.safety.Shown;
 
@@ -31,8 +31,6 @@ import strickle.safety.Shown;
     })
 final class CautionsCommand implements Runnable {
 
-  private static final String FORMAT = "strickle-cautions/1";
-
   private final Surroundings here;
 
   @Mixin private final BookArgument argument = new BookArgument();
@@ -43,12 +41,6 @@ final class CautionsCommand implements Runnable {
 
   @Option(names = "--json", description = "print the cautions as JSON (strickle-cautions/1)")
   private boolean json;
-
-  /** The file of them. */
-  private record Answer(List<One> cautions, String follow) {}
-
-  private record One(
-      String caution, String brief, String more, String source, List<String> where) {}
 
   CautionsCommand(Surroundings here) {
     this.here = here;
@@ -62,15 +54,9 @@ final class CautionsCommand implements Runnable {
             .map(option -> Cautions.of(book, option.read(book)))
             .orElseGet(() -> Cautions.of(book));
     here.out()
-        .print(json ? AnswerFile.write(FORMAT, answer(shown)) : CautionText.whole(book, shown));
-  }
-
-  private static Answer answer(List<Shown> shown) {
-    return new Answer(shown.stream().map(CautionsCommand::one).toList(), Caution.FOLLOW);
-  }
-
-  private static One one(Shown shown) {
-    Caution c = shown.caution();
-    return new One(c.title(), c.brief(), c.more(), c.source(), shown.where());
+        .print(
+            json
+                ? AnswerFile.write(CautionAnswer.FORMAT, CautionAnswer.of(shown))
+                : CautionText.whole(book, shown));
   }
 }

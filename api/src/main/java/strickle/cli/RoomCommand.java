@@ -15,6 +15,7 @@ import strickle.book.Faulty;
 import strickle.cure.CoatingAir;
 import strickle.cure.Evaporation;
 import strickle.json.AnswerFile;
+import strickle.json.RoomAnswer;
 import strickle.plan.Plan;
 import strickle.safety.RoomAssumption;
 import strickle.safety.RoomDay;
@@ -41,8 +42,6 @@ import strickle.safety.RoomDays;
       "  strickle room --air-c 80F --humidity-percent 50 --mix-c 87F --wind-km-h 12mph --units us"
     })
 final class RoomCommand implements Runnable {
-
-  private static final String FORMAT = "strickle-room/1";
 
   private final Surroundings here;
 
@@ -101,7 +100,7 @@ final class RoomCommand implements Runnable {
     here.out()
         .print(
             json
-                ? AnswerFile.write(FORMAT, RoomAnswer.of(wind, days, dark))
+                ? AnswerFile.write(RoomAnswer.FORMAT, RoomAnswer.of(wind, days, dark))
                 : page(book, days, dark, words, wind));
   }
 
@@ -139,7 +138,7 @@ final class RoomCommand implements Runnable {
     Evaporation rate = Evaporation.of(concreteC, airC, percent, wind);
     CoatingAir air = CoatingAir.of(airC, percent, assumption.surfaceC().orElse(airC));
     if (json) {
-      here.out().print(AnswerFile.write(FORMAT, answer(airC, percent, wind, rate, air)));
+      here.out().print(AnswerFile.write(RoomAnswer.FORMAT, answer(airC, percent, wind, rate, air)));
     } else {
       double least = Evaporation.windReaching(Evaporation.RAISED, concreteC, airC, percent);
       here.out().print(text(words, rate, least, air));

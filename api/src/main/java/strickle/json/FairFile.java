@@ -1,11 +1,15 @@
 package strickle.json;
 
+import strickle.json.contract.Shape;
 import strickle.price.fair.FairBuild;
 
 /** Writes what to bring to a fair ({@code strickle-fair/1}). */
 public final class FairFile {
 
   private static final FileFormat FORMAT = new FileFormat("strickle-fair/1", "a fair's build");
+
+  /** What it looks like. */
+  public static final Shape SHAPE = new Shape.Of(FairBuild.class, FORMAT.name());
 
   private FairFile() {}
 

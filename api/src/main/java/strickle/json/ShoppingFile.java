@@ -1,11 +1,15 @@
 package strickle.json;
 
+import strickle.json.contract.Shape;
 import strickle.supply.ShoppingList;
 
 /** Writes what to buy for a plan ({@code strickle-shopping/1}). */
 public final class ShoppingFile {
 
   private static final FileFormat FORMAT = new FileFormat("strickle-shopping/1", "a shopping list");
+
+  /** What it looks like. */
+  public static final Shape SHAPE = new Shape.Of(ShoppingList.class, FORMAT.name());
 
   private ShoppingFile() {}
 

@@ -1,4 +1,4 @@
-package strickle.cli;
+package strickle.json;
 
 import java.time.LocalDate;
 import java.time.LocalDateTime;
@@ -10,13 +10,13 @@ import strickle.cure.Evaporation;
 import strickle.safety.RoomDay;
 
 /**
- * What {@code room} found out, as its JSON says it.
+ * What was found out of a room ({@code strickle-room/1}).
  *
  * @param windKmPerHour the wind assumed
  * @param days the room as a book has it, in order; one for an air that was given
  * @param unknownDays on which a plan pours or coats before the first climate of the book
  */
-record RoomAnswer(double windKmPerHour, List<Day> days, List<LocalDate> unknownDays) {
+public record RoomAnswer(double windKmPerHour, List<Day> days, List<LocalDate> unknownDays) {
 
   /**
    * The room from a moment on.
@@ -25,7 +25,7 @@ record RoomAnswer(double windKmPerHour, List<Day> days, List<LocalDate> unknownD
    * @param pour what it does to a pour; missing when nothing is poured, or nothing can be said
    * @param coat what it does to a coat; missing when nothing is coated, or nothing can be said
    */
-  record Day(
+  public record Day(
       Optional<LocalDateTime> from,
       double airC,
       OptionalDouble humidityPercent,
@@ -33,24 +33,29 @@ record RoomAnswer(double windKmPerHour, List<Day> days, List<LocalDate> unknownD
       Optional<Coat> coat) {}
 
   /** An evaporation with the least and most it may be. */
-  record Pour(
+  public record Pour(
       double evaporationKgPerM2Hour, double atLeast, double atMost, Evaporation.Level level) {
 
-    static Pour of(Evaporation rate) {
+    /** What an evaporation comes to. */
+    public static Pour of(Evaporation rate) {
       return new Pour(rate.kgPerM2Hour(), rate.least(), rate.most(), rate.level());
     }
   }
 
   /** A dew point, and by how much a piece is above it. */
-  record Coat(double dewPointC, double pieceC, double aboveC, boolean good) {
+  public record Coat(double dewPointC, double pieceC, double aboveC, boolean good) {
 
-    static Coat of(CoatingAir air) {
+    /** What an air comes to. */
+    public static Coat of(CoatingAir air) {
       return new Coat(air.dewPointC(), air.surfaceC(), air.marginC(), air.isGood());
     }
   }
 
+  /** The word of its format. */
+  public static final String FORMAT = "strickle-room/1";
+
   /** The days of a book or of a plan. */
-  static RoomAnswer of(double windKmPerHour, List<RoomDay> days, List<LocalDate> unknown) {
+  public static RoomAnswer of(double windKmPerHour, List<RoomDay> days, List<LocalDate> unknown) {
     return new RoomAnswer(windKmPerHour, days.stream().map(RoomAnswer::day).toList(), unknown);
   }
 

@@ -1,0 +1,303 @@
+package strickle.api;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import strickle.book.Book;
+import strickle.book.Fault;
+import strickle.book.Material;
+import strickle.book.Mix;
+import strickle.book.Mould;
+import strickle.cure.Drying;
+import strickle.cure.Evaporation;
+import strickle.json.AnswerFile;
+import strickle.json.CautionAnswer;
+import strickle.json.LearnFile;
+import strickle.json.Message;
+import strickle.json.RoomAnswer;
+import strickle.json.contract.Answer;
+import strickle.json.contract.Operation;
+import strickle.json.contract.Parameter;
+import strickle.json.contract.Shape;
+import strickle.mix.Batch;
+import strickle.mix.CastingMass;
+import strickle.mix.Recipe;
+import strickle.mix.Weighing;
+import strickle.plan.learn.Learning;
+import strickle.plan.learn.Log;
+import strickle.plan.learn.Used;
+import strickle.plan.replan.Happening;
+import strickle.safety.Cautions;
+import strickle.safety.RoomAssumption;
+import strickle.safety.RoomDay;
+import strickle.safety.RoomDays;
+import strickle.store.Entry;
+
+/** What is worked out at the bench: batches, the room, cautions, drying, and what weeks teach. */
+final class BenchRoutes {
+
+  private static final String TOPIC = "The bench";
+  private static final String BATCH = "strickle-batch/1";
+  private static final String DRYING = "strickle-drying/1";
+  private static final int MOST_CASTINGS = 10_000;
+
+  /**
+   * A batch to be weighed out.
+   *
+   * @param mix the mix's id
+   * @param fillings what it is for
+   * @param scaleStepGrams what the scale counts in, 0.001 to 100000; 0.1 without it
+   * @param roundUpGrams round the batch up to a whole multiple of this; not without it
+   */
+  public record BatchWanted(
+      String mix,
+      List<Filling> fillings,
+      OptionalDouble scaleStepGrams,
+      OptionalDouble roundUpGrams) {}
+
+  /**
+   * A mould to be filled.
+   *
+   * @param mould its id
+   * @param castings how many castings, 1 to 10000
+   */
+  public record Filling(String mould, int castings) {}
+
+  /**
+   * A batch worked out.
+   *
+   * @param mix the mix's id
+   * @param batch what to weigh out
+   * @param fillings what it is for
+   */
+  public record BatchWorked(String mix, Batch batch, List<Filled> fillings) {}
+
+  /**
+   * What a mould takes of a batch.
+   *
+   * @param mould its id
+   * @param castings how many castings
+   * @param gramsEach wet mix of one casting, waste included
+   */
+  public record Filled(String mould, int castings, double gramsEach) {}
+
+  /**
+   * What a drying log says. Days count from the first weighing.
+   *
+   * @param days from the first weighing to the last
+   * @param lostGrams from the first to the last
+   * @param lastDailyPercent what the last two weighings lost in a day
+   * @param drying the fit
+   */
+  public record DryingAnswer(
+      double days, double lostGrams, double lastDailyPercent, Drying drying) {}
+
+  /**
+   * Records to learn from, of one plan.
+   *
+   * @param happened what has happened; what is noted at /api/progress without it
+   * @param used what was really weighed out
+   */
+  public record LearnWanted(List<Happening> happened, List<Used> used) {}
+
+  private BenchRoutes() {}
+
+  /** The routes. */
+  static List<Route> all() {
+    return List.of(
+        new Route(
+            operation(
+                    "POST",
+                    "/api/batch",
+                    "workOutBatch",
+                    "What to weigh out.",
+                    "For moulds of the book, in grams.")
+                .taking(
+                    Shape.of(BatchWanted.class),
+                    "{\"mix\": \"slate\", \"fillings\": [{\"mould\": \"tray\", \"castings\": 2}]}")
+                .answering(
+                    Answer.of(Status.OK, "The batch.", new Shape.Of(BatchWorked.class, BATCH))),
+            BenchRoutes::batch),
+        new Route(
+            operation(
+                    "GET",
+                    "/api/room",
+                    "readRoom",
+                    "What the room does to pours and coats.",
+                    "For every climate of the book, or for the days on which a plan pours or"
+                        + " coats.")
+                .with(PresentPlan.OPTIONAL)
+                .with(
+                    Parameter.query(
+                        "wind",
+                        Parameter.Kind.NUMBER,
+                        "Wind half a metre above the pour, 0 to 100 km/h; 0 without it.",
+                        "10"))
+                .answering(
+                    Answer.of(
+                        Status.OK,
+                        "Day by day.",
+                        new Shape.Of(RoomAnswer.class, RoomAnswer.FORMAT))),
+            BenchRoutes::room),
+        new Route(
+            operation(
+                    "GET",
+                    "/api/cautions",
+                    "readCautions",
+                    "What to be careful of.",
+                    "Each once, with what it is about and its source. A reminder, not advice.")
+                .with(PresentPlan.OPTIONAL)
+                .answering(
+                    Answer.of(
+                        Status.OK,
+                        "The cautions.",
+                        new Shape.Of(CautionAnswer.class, CautionAnswer.FORMAT))),
+            BenchRoutes::cautions),
+        new Route(
+            operation(
+                    "GET",
+                    "/api/drying/{id}/fit",
+                    "fitDrying",
+                    "When a piece has dried far enough.",
+                    "From its weights, each figure with a band that holds in 90 of 100 cases.")
+                .with(Parameter.path("id", "Which log.", "planter"))
+                .answering(
+                    Answer.of(Status.OK, "The fit.", new Shape.Of(DryingAnswer.class, DRYING))),
+            BenchRoutes::drying),
+        new Route(
+            operation(
+                    "POST",
+                    "/api/learn",
+                    "learn",
+                    "What a recorded week says of the book.",
+                    "Times, good shares and what was weighed out against the book. Nothing is"
+                        + " changed.")
+                .with(PresentPlan.PARAMETER)
+                .taking(Shape.of(LearnWanted.class), "{}")
+                .answering(Answer.of(Status.OK, "The lessons.", LearnFile.SHAPE)),
+            BenchRoutes::learn));
+  }
+
+  private static Operation operation(
+      String method, String path, String id, String summary, String text) {
+    return Operation.of(method, path, id, TOPIC, summary, text);
+  }
+
+  private static Reply batch(Call call) {
+    BatchWanted wanted = call.body(BatchWanted.class);
+    Book book = call.studio().now().book();
+    PlanRoutes.must(faults(book, wanted));
+    Mix mix = book.mix(wanted.mix());
+    Map<String, Material> materials =
+        book.materials().stream().collect(Collectors.toMap(Material::id, Function.identity()));
+    Recipe recipe = Recipe.of(mix, materials::get);
+    List<Filled> fillings =
+        wanted.fillings().stream()
+            .map(
+                one ->
+                    new Filled(
+                        one.mould(),
+                        one.castings(),
+                        CastingMass.wetGrams(book.mould(one.mould()), recipe)))
+            .toList();
+    double grams = fillings.stream().mapToDouble(one -> one.gramsEach() * one.castings()).sum();
+    Weighing weighing =
+        new Weighing(
+            wanted.scaleStepGrams().orElse(Weighing.USUAL.stepGrams()),
+            wanted.roundUpGrams().orElse(0));
+    Batch batch = Thinking.told(() -> Batch.of(mix, materials::get, grams, weighing));
+    return Reply.json(
+        Status.OK, AnswerFile.write(BATCH, new BatchWorked(mix.id(), batch, fillings)));
+  }
+
+  private static List<Fault> faults(Book book, BatchWanted wanted) {
+    List<Fault> faults = new ArrayList<>();
+    if (book.mixes().stream().map(Mix::id).noneMatch(wanted.mix()::equals)) {
+      faults.add(new Fault("$.mix", '"' + wanted.mix() + '"', "the id of a mix in the book"));
+    }
+    for (int i = 0; i < wanted.fillings().size(); i++) {
+      Filling one = wanted.fillings().get(i);
+      String path = "$.fillings[" + i + "]";
+      if (book.moulds().stream().map(Mould::id).noneMatch(one.mould()::equals)) {
+        String right = "the id of a mould in the book";
+        faults.add(new Fault(path + ".mould", '"' + one.mould() + '"', right));
+      }
+      if (one.castings() < 1 || one.castings() > MOST_CASTINGS) {
+        String right = "a whole number from 1 to " + MOST_CASTINGS;
+        faults.add(new Fault(path + ".castings", "" + one.castings(), right));
+      }
+    }
+    return faults;
+  }
+
+  private static Reply room(Call call) {
+    double wind = call.decimal("wind").map(Number::doubleValue).orElse(0.0);
+    if (wind < 0 || wind > Evaporation.MOST_WIND_KM_PER_HOUR) {
+      throw Refusal.malformed("wind", "" + wind, "a speed from 0 to 100 km/h");
+    }
+    RoomAssumption assumption =
+        new RoomAssumption(wind, OptionalDouble.empty(), OptionalDouble.empty());
+    Optional<PresentPlan> present = PresentPlan.ifAsked(call);
+    List<RoomDay> days =
+        present
+            .map(one -> RoomDays.of(one.book(), one.plan(), assumption))
+            .orElseGet(() -> RoomDays.of(call.studio().now().book(), assumption));
+    List<LocalDate> unknown =
+        present.map(one -> RoomDays.unknown(one.book(), one.plan())).orElse(List.of());
+    return Reply.json(
+        Status.OK, AnswerFile.write(RoomAnswer.FORMAT, RoomAnswer.of(wind, days, unknown)));
+  }
+
+  private static Reply cautions(Call call) {
+    CautionAnswer answer =
+        CautionAnswer.of(
+            PresentPlan.ifAsked(call)
+                .map(present -> Cautions.of(present.book(), present.plan()))
+                .orElseGet(() -> Cautions.of(call.studio().now().book())));
+    return Reply.json(Status.OK, AnswerFile.write(CautionAnswer.FORMAT, answer));
+  }
+
+  private static Reply drying(Call call) {
+    String id = call.path("id");
+    DryingNote note =
+        call.studio()
+            .now()
+            .entries()
+            .find(Collection.DRYING.name(), id)
+            .map(entry -> Message.parse(entry.body(), DryingNote.class))
+            .orElseThrow(() -> Refusal.notThere("drying log " + id));
+    return Thinking.told(
+        () -> {
+          var log = note.log();
+          DryingAnswer answer =
+              new DryingAnswer(
+                  log.lastDays() - log.firstDays(),
+                  log.lostGrams(),
+                  log.lastDailyPercent(),
+                  Drying.of(log, note.limit()));
+          return Reply.json(Status.OK, AnswerFile.write(DRYING, answer));
+        });
+  }
+
+  private static Reply learn(Call call) {
+    LearnWanted wanted = call.body(LearnWanted.class);
+    String name = call.query("plan").orElse(PresentPlan.IN_USE);
+    List<Happening> happened = wanted.happened().isEmpty() ? noted(call) : wanted.happened();
+    Log log = new Log(PresentPlan.any(call, name), happened, wanted.used());
+    Book book = call.studio().now().book();
+    return Reply.json(Status.OK, LearnFile.write(Learning.of(book, List.of(log))));
+  }
+
+  /** What is noted to have happened. */
+  static List<Happening> noted(Call call) {
+    return call.studio().now().entries().list(Collection.PROGRESS.name()).stream()
+        .map(Entry::body)
+        .map(body -> Message.parse(body, Happening.class))
+        .toList();
+  }
+}

@@ -1,0 +1,224 @@
+package strickle.api;
+
+import java.math.BigDecimal;
+import java.time.Clock;
+import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalLong;
+import strickle.book.Book;
+import strickle.book.Fault;
+import strickle.json.AnswerFile;
+import strickle.json.FairFile;
+import strickle.json.PriceFile;
+import strickle.json.ShoppingFile;
+import strickle.json.contract.Answer;
+import strickle.json.contract.Operation;
+import strickle.json.contract.Parameter;
+import strickle.json.contract.Shape;
+import strickle.plan.Plan;
+import strickle.plan.UsualStart;
+import strickle.price.PriceRequest;
+import strickle.price.Prices;
+import strickle.price.Pricing;
+import strickle.price.Sensitivity;
+import strickle.price.SensitivityCheck;
+import strickle.price.SensitivityRequest;
+import strickle.price.Target;
+import strickle.price.TargetCheck;
+import strickle.price.TargetRequest;
+import strickle.price.fair.FairAnswer;
+import strickle.price.fair.FairBuilding;
+import strickle.price.fair.FairRequest;
+import strickle.supply.Shopping;
+
+/** Prices, targets, fairs and shopping. */
+final class MoneyRoutes {
+
+  private static final String TOPIC = "Money";
+  private static final BigDecimal USUAL_MARGIN = BigDecimal.valueOf(30);
+  private static final long USUAL_SCHEDULES = 500;
+  private static final long MOST_SCHEDULES = 5_000;
+  private static final String TARGET = "strickle-target/1";
+  private static final String SENSITIVITY = "strickle-sensitivity/1";
+
+  /**
+   * A fair to build for.
+   *
+   * @param fair its id
+   * @param budget money there is for packs of material; as much as is needed without it
+   * @param from the first moment that may be planned, local; as for a plan without it
+   * @param schedules how many schedules each plan looks at, 1 to 5000; 500 without it
+   * @param seed where the search's chance begins; 0 without it
+   */
+  public record FairWanted(
+      String fair,
+      Optional<BigDecimal> budget,
+      Optional<LocalDateTime> from,
+      OptionalLong schedules,
+      OptionalLong seed) {
+
+    /** Refuses more effort than a request may take. */
+    public FairWanted {
+      List<Fault> faults = new ArrayList<>();
+      Wanted.checkRange(".schedules", schedules, 1, MOST_SCHEDULES, faults);
+      PlanRoutes.must(faults);
+    }
+  }
+
+  private final Thinking thinking;
+  private final Clock clock;
+
+  private MoneyRoutes(Thinking thinking, Clock clock) {
+    this.thinking = thinking;
+    this.clock = clock;
+  }
+
+  /** The routes. */
+  static List<Route> of(Thinking thinking, Clock clock) {
+    MoneyRoutes routes = new MoneyRoutes(thinking, clock);
+    return List.of(
+        new Route(
+            operation(
+                    "GET",
+                    "/api/prices",
+                    "readPrices",
+                    "What each piece costs and what to ask.",
+                    "By the typical run, or by the lots of a plan.")
+                .with(PresentPlan.OPTIONAL)
+                .with(
+                    number(
+                        "margin",
+                        "The profit wanted, in percent of what the buyer pays, 0 to under 100; 30"
+                            + " without it."))
+                .with(number("ending", "What suggested prices end in; 0 without it."))
+                .answering(Answer.of(Status.OK, "The prices.", PriceFile.SHAPE)),
+            MoneyRoutes::prices),
+        new Route(
+            operation(
+                    "POST",
+                    "/api/target",
+                    "checkTarget",
+                    "Whether a piece holds a margin at a price.",
+                    "Its largest costs, and for every lever the value at which it would.")
+                .with(PresentPlan.OPTIONAL)
+                .taking(
+                    Shape.of(TargetRequest.class),
+                    "{\"piece\": \"tray-slate\", \"channel\": \"own-table\", \"price\": 38,"
+                        + " \"marginPercent\": 40}")
+                .answering(
+                    Answer.of(Status.OK, "What came out.", new Shape.Of(Target.class, TARGET))),
+            MoneyRoutes::target),
+        new Route(
+            operation(
+                    "POST",
+                    "/api/sensitivity",
+                    "checkSensitivity",
+                    "Which numbers move the profit most.",
+                    "Of one piece, or of all that is ordered.")
+                .with(PresentPlan.OPTIONAL)
+                .taking(
+                    Shape.of(SensitivityRequest.class),
+                    "{\"channel\": \"own-table\", \"byPercent\": 10, \"most\": 5}")
+                .answering(
+                    Answer.of(
+                        Status.OK, "The numbers.", new Shape.Of(Sensitivity.class, SENSITIVITY))),
+            MoneyRoutes::sensitivity),
+        new Route(
+            operation(
+                    "POST",
+                    "/api/fair",
+                    "buildFair",
+                    "What to bring to a fair.",
+                    "By demand, forms, hours, materials and money. Nothing is changed.")
+                .taking(Shape.of(FairWanted.class), "{\"fair\": \"spring-fair\"}")
+                .answering(Answer.of(Status.OK, "What to bring.", FairFile.SHAPE)),
+            routes::fair),
+        new Route(
+            operation(
+                    "GET",
+                    "/api/shopping",
+                    "readShopping",
+                    "What to buy for a plan, and when.",
+                    "In whole packs, in time for what needs them.")
+                .with(PresentPlan.PARAMETER)
+                .answering(Answer.of(Status.OK, "The list.", ShoppingFile.SHAPE)),
+            MoneyRoutes::shopping));
+  }
+
+  private static Operation operation(
+      String method, String path, String id, String summary, String text) {
+    return Operation.of(method, path, id, TOPIC, summary, text);
+  }
+
+  private static Parameter number(String name, String text) {
+    return Parameter.query(name, Parameter.Kind.NUMBER, text, "0");
+  }
+
+  private static Reply prices(Call call) {
+    PriceRequest request =
+        Thinking.told(
+            () ->
+                new PriceRequest(
+                    call.decimal("margin").orElse(USUAL_MARGIN),
+                    call.decimal("ending").orElse(BigDecimal.ZERO)));
+    Prices prices =
+        PresentPlan.underWayIfAsked(call)
+            .map(present -> Pricing.planned(present.book(), request, present.plan()))
+            .orElseGet(() -> Pricing.standard(call.studio().now().book(), request));
+    return Reply.json(Status.OK, PriceFile.write(prices));
+  }
+
+  private static Reply target(Call call) {
+    TargetRequest request = call.body(TargetRequest.class);
+    Optional<PresentPlan> present = PresentPlan.underWayIfAsked(call);
+    Target target =
+        Thinking.told(() -> TargetCheck.of(book(call, present), request, plan(present)));
+    return Reply.json(Status.OK, AnswerFile.write(TARGET, target));
+  }
+
+  private static Reply sensitivity(Call call) {
+    SensitivityRequest request = call.body(SensitivityRequest.class);
+    Optional<PresentPlan> present = PresentPlan.underWayIfAsked(call);
+    Sensitivity answer =
+        Thinking.told(() -> SensitivityCheck.of(book(call, present), request, plan(present)));
+    return Reply.json(Status.OK, AnswerFile.write(SENSITIVITY, answer));
+  }
+
+  private static Book book(Call call, Optional<PresentPlan> present) {
+    return present.map(PresentPlan::book).orElseGet(() -> call.studio().now().book());
+  }
+
+  private static Optional<Plan> plan(Optional<PresentPlan> present) {
+    return present.map(PresentPlan::plan);
+  }
+
+  private Reply fair(Call call) {
+    FairWanted wanted = call.body(FairWanted.class);
+    Book book = call.studio().now().book();
+    FairAnswer answer =
+        thinking.of(
+            () ->
+                FairBuilding.of(
+                    book,
+                    new FairRequest(
+                        wanted.fair(),
+                        wanted.budget(),
+                        wanted
+                            .from()
+                            .map(at -> PlanRoutes.in(book, at))
+                            .orElseGet(() -> UsualStart.of(book, clock)),
+                        wanted.schedules().orElse(USUAL_SCHEDULES),
+                        wanted.seed().orElse(0))));
+    Laying.audited(answer.book(), answer.plan());
+    return Reply.json(Status.OK, FairFile.write(answer.build()));
+  }
+
+  private static Reply shopping(Call call) {
+    PresentPlan present = PresentPlan.of(call);
+    Plan plan = present.plan();
+    return Reply.json(
+        Status.OK, ShoppingFile.write(Shopping.of(present.book(), plan, plan.from())));
+  }
+}
