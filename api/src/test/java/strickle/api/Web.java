@@ -22,17 +22,28 @@ final class Web implements AutoCloseable {
       new PlanQueue.Pace(Duration.ofMillis(100), Duration.ofMillis(500));
 
   private final HttpClient client = HttpClient.newHttpClient();
-  private final Service service;
+  private final int port;
+  private final Runnable end;
 
-  private Web(Service service) {
-    this.service = service;
+  private Web(int port, Runnable end) {
+    this.port = port;
+    this.end = end;
+  }
+
+  /** Somebody who asks a service of another process. */
+  static Web at(int port) {
+    return new Web(port, () -> {});
+  }
+
+  /** A service of one's own on a database. */
+  static Web on(Database database) {
+    SettableClock clock = new SettableClock(Instant.parse("2027-04-05T09:00:00Z"));
+    return of(database, clock, Listening.here(0));
   }
 
   /** A service without a studio. */
   static Web empty(Path folder) {
-    SettableClock clock = new SettableClock(Instant.parse("2027-04-05T09:00:00Z"));
-    return new Web(
-        Service.start(Database.inFolder(folder), Listening.here(0), clock, "test", QUICK));
+    return on(Database.inFolder(folder));
   }
 
   /** A service with the demo's studio. */
@@ -44,11 +55,12 @@ final class Web implements AutoCloseable {
 
   /** A service with a clock of one's own, on a database that it closes. */
   static Web of(Database database, Clock clock, Listening listening) {
-    return new Web(Service.start(database, listening, clock, "test", QUICK));
+    Service service = Service.start(database, listening, clock, "test", QUICK);
+    return new Web(service.port(), service::close);
   }
 
   int port() {
-    return service.port();
+    return port;
   }
 
   /** Sends a request; headers are name and value in turn. */
@@ -100,7 +112,7 @@ final class Web implements AutoCloseable {
 
   @Override
   public void close() {
-    service.close();
+    end.run();
     client.close();
   }
 }

@@ -1,0 +1,272 @@
+package strickle.api;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
+import tools.jackson.databind.node.ObjectNode;
+
+/** Asks for everything the contract offers, over real HTTP, and holds every answer against it. */
+@Timeout(value = 300, unit = TimeUnit.SECONDS)
+class EveryOperationTest {
+
+  private static final JsonMapper JSON = JsonMapper.shared();
+  private static final String QUICK =
+      "{\"from\": \"2027-03-01T00:00\", \"schedules\": 20, \"seed\": 1}";
+  private static final String PIN =
+      "{\"kind\": \"pour\", \"piece\": \"%s\", \"castings\": 1, \"person\": \"%s\","
+          + " \"start\": \"2027-03-02T19:00\"}";
+  private static final String WEIGHTS =
+      Stream.of(
+              "01T09:00 5200",
+              "02T09:00 5150",
+              "03T09:00 5115",
+              "04T09:00 5090",
+              "05T09:00 5073",
+              "06T09:00 5061",
+              "07T09:00 5053")
+          .map(one -> "{\"at\": \"2027-03-" + one.replace(" ", "\", \"grams\": ") + "}")
+          .toList()
+          .toString();
+
+  private final Map<String, String> operations = new TreeMap<>();
+  private final Set<String> asked = new TreeSet<>();
+  private ObjectNode contract;
+  private SchemaRegistry schemas;
+  private Web web;
+
+  @Test
+  void everyOperationAnswersAsTheContractSays(@TempDir Path folder) {
+    try (Web service = Web.empty(folder)) {
+      web = service;
+      readContract();
+      studio();
+      things();
+      plans();
+      answers();
+      journal();
+    }
+    Set<String> never = new TreeSet<>(operations.values());
+    never.removeAll(asked);
+    assertEquals(Set.of(), never, "operations that were never asked for");
+  }
+
+  private void readContract() {
+    contract = (ObjectNode) JSON.readTree(web.get("/api/openapi.json").body());
+    schemas = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12);
+    contract
+        .path("paths")
+        .properties()
+        .forEach(
+            path ->
+                path.getValue()
+                    .properties()
+                    .forEach(
+                        method ->
+                            operations.put(
+                                method.getKey().toUpperCase(Locale.ROOT) + " " + path.getKey(),
+                                method.getValue().path("operationId").asString())));
+    assertEquals(operations.size(), Set.copyOf(operations.values()).size(), "one name each");
+    ask("GET", "/api/openapi.json", "");
+    ask("GET", "/health", "");
+  }
+
+  private void studio() {
+    ask("GET", "/api/studios", "");
+    ask("POST", "/api/studios", "{\"name\": \"Ash Lane\", \"begin\": \"demo\"}");
+    String book = ask("GET", "/api/book", "").body();
+    ask("PUT", "/api/book", book, "If-Match", tag("/api/book"));
+    String data = ask("GET", "/api/studio", "").body();
+    ask("PUT", "/api/studio", data, "If-Match", tag("/api/studio"));
+  }
+
+  private void things() {
+    for (Collection collection : Collection.ALL) {
+      if (collection.name().equals("pins")) {
+        String piece = first("pieces").path("id").asString();
+        cycle("pins", PIN.formatted(piece, first("people").path("id").asString()));
+      } else {
+        ObjectNode copy = (ObjectNode) first(collection.name());
+        cycle(collection.name(), copy.put("id", "copy-1").toString());
+      }
+    }
+    cycle("progress", Collection.PROGRESS.example());
+    String log = "{\"id\": \"tray\", \"name\": \"a tray\", \"weighings\": " + WEIGHTS + "}";
+    cycle("drying", log);
+    ask("POST", "/api/drying", log);
+    ask("GET", "/api/drying/tray/fit", "");
+  }
+
+  private JsonNode first(String list) {
+    return JSON.readTree(web.get("/api/" + list + "?limit=1").body()).path("items").path(0);
+  }
+
+  private void cycle(String list, String body) {
+    HttpResponse<String> made = ask("POST", "/api/" + list, body, "Idempotency-Key", list);
+    String place = made.headers().firstValue("Location").orElseThrow();
+    ask("GET", "/api/" + list, "");
+    ask("GET", place, "");
+    ask("PUT", place, body, "If-Match", tag(place));
+    ask("DELETE", place, "", "If-Match", tag(place));
+  }
+
+  private void plans() {
+    String place = ask("POST", "/api/plans", QUICK).headers().firstValue("Location").orElseThrow();
+    ask("GET", place + "/events", "");
+    ask("GET", place, "");
+    ask("GET", "/api/plans", "");
+    ask("GET", place + "/result", "");
+    ask("POST", place + "/stop", "");
+    ask("POST", place + "/accept", "");
+    ask("GET", "/api/plan-in-use", "");
+    String anew =
+        ask("POST", "/api/replan", "{\"now\": \"2027-03-01T08:00\", \"schedules\": 5}")
+            .headers()
+            .firstValue("Location")
+            .orElseThrow();
+    assertTrue(web.over(anew).contains("\"state\":\"done\""));
+    ask("GET", anew, "");
+    ask("GET", place + "/compare" + anew.substring(anew.lastIndexOf('/')), "");
+    ask("DELETE", anew, "");
+  }
+
+  private void answers() {
+    String piece = first("pieces").path("id").asString();
+    String channel = first("channels").path("id").asString();
+    String form = first("forms").path("id").asString();
+    JsonNode made = first("pieces");
+    ask("GET", "/api/why", "");
+    ask(
+        "POST",
+        "/api/promise",
+        "{\"piece\": \"" + piece + "\", \"quantity\": 1, \"schedules\": 5}");
+    ask("POST", "/api/what-if", "{\"changes\": [\"form:" + form + "+1\"], \"schedules\": 20}");
+    ask("GET", "/api/bound", "");
+    ask("GET", "/api/prices", "");
+    ask("GET", "/api/prices?plan=in-use&margin=40&ending=0.5", "");
+    String sale = "\"piece\": \"" + piece + "\", \"channel\": \"" + channel + "\", ";
+    ask("POST", "/api/target", "{" + sale + "\"price\": 38, \"marginPercent\": 40}");
+    ask("POST", "/api/sensitivity", "{" + sale + "\"byPercent\": 10, \"most\": 5}");
+    String fair = first("fairs").path("id").asString();
+    ask(
+        "POST",
+        "/api/fair",
+        "{\"fair\": \"" + fair + "\", \"from\": \"2027-03-01T00:00\", \"schedules\": 5}");
+    ask("GET", "/api/shopping", "");
+    ask(
+        "POST",
+        "/api/batch",
+        "{\"mix\": "
+            + made.path("mix")
+            + ", \"fillings\": [{\"mould\": "
+            + made.path("mould")
+            + ", \"castings\": 2}]}");
+    ask("GET", "/api/room?plan=in-use&wind=10", "");
+    ask("GET", "/api/cautions?plan=in-use", "");
+    ask("POST", "/api/learn", "{}");
+  }
+
+  private void journal() {
+    ask("GET", "/api/journal", "");
+    ask("GET", "/api/journal/1", "");
+    ask("POST", "/api/undo", "");
+    ask("POST", "/api/redo", "");
+    String snapshot =
+        JSON.readTree(ask("POST", "/api/snapshots", "{\"why\": \"a look\"}").body())
+            .path("id")
+            .asString();
+    ask("GET", "/api/snapshots", "");
+    ask("GET", "/api/snapshots/" + snapshot, "");
+    ask("POST", "/api/snapshots/" + snapshot + "/restore", "");
+    String file = ask("GET", "/api/export", "").body();
+    ask("PUT", "/api/export", file, "If-Match", tag("/api/export"));
+  }
+
+  private String tag(String path) {
+    return web.get(path).headers().firstValue("ETag").orElseThrow();
+  }
+
+  /** Asks, and holds what is sent and what comes back against the contract. */
+  private HttpResponse<String> ask(String method, String path, String body, String... headers) {
+    String template = template(method, path.replaceAll("[?].*", ""));
+    String name = operations.get(method + " " + template);
+    asked.add(name);
+    String pointer = "/paths/" + escaped(template) + "/" + method.toLowerCase(Locale.ROOT);
+    if (!body.isEmpty()) {
+      hold(name + " sent", pointer + "/requestBody/content/application~1json/schema", body);
+    }
+    HttpResponse<String> answer = web.send(method, path, body, headers);
+    int status = answer.statusCode();
+    assertTrue(status < 300, name + " " + status + " " + answer.body());
+    String responses = pointer + "/responses/" + status;
+    assertTrue(contract.at(responses).isObject(), name + " answered " + status);
+    JsonNode content = contract.at(responses + "/content");
+    if (content.isObject()) {
+      String media = content.propertyNames().iterator().next();
+      String got = answer.headers().firstValue("Content-Type").orElse("nothing");
+      assertTrue(got.startsWith(media), name + " came as " + got);
+      if (media.equals("application/json")) {
+        hold(name, responses + "/content/application~1json/schema", answer.body());
+      }
+    } else {
+      assertEquals("", answer.body(), name);
+    }
+    content = contract.at(responses + "/headers");
+    content
+        .propertyNames()
+        .forEach(header -> assertTrue(answer.headers().firstValue(header).isPresent(), name));
+    return answer;
+  }
+
+  private void hold(String name, String pointer, String json) {
+    assertTrue(contract.at(pointer).isObject(), name + " has no schema at " + pointer);
+    ObjectNode schema = JSON.createObjectNode();
+    schema.set("paths", contract.path("paths"));
+    schema.set("components", contract.path("components"));
+    schema.put("$schema", "https://json-schema.org/draft/2020-12/schema");
+    schema.put("$ref", "#" + pointer.replace("{", "%7B").replace("}", "%7D"));
+    Schema compiled = schemas.getSchema(schema.toString(), InputFormat.JSON);
+    assertNotEquals(List.of(), compiled.validate("[1]", InputFormat.JSON), name);
+    assertEquals(
+        List.of(), compiled.validate(json, InputFormat.JSON), () -> name + "\n" + shortened(json));
+  }
+
+  private static String shortened(String json) {
+    return json.substring(0, Math.min(json.length(), 2000));
+  }
+
+  private String template(String method, String path) {
+    List<String> fitting =
+        operations.keySet().stream()
+            .filter(key -> key.startsWith(method + " "))
+            .map(key -> key.substring(method.length() + 1))
+            .filter(one -> path.matches(one.replaceAll("[{][a-z]+[}]", "[^/]+")))
+            .sorted((one, other) -> Boolean.compare(one.contains("{"), other.contains("{")))
+            .toList();
+    assertTrue(!fitting.isEmpty(), "nothing in the contract is " + method + " " + path);
+    return fitting.get(0);
+  }
+
+  private static String escaped(String path) {
+    return path.replace("~", "~0").replace("/", "~1");
+  }
+}
