@@ -1,8 +1,11 @@
 package strickle.api;
 
 import java.time.Duration;
+import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.Collectors;
 import strickle.book.Book;
 import strickle.plan.Effort;
 import strickle.plan.Plan;
@@ -10,6 +13,7 @@ import strickle.plan.PlanRequest;
 import strickle.plan.Planning;
 import strickle.plan.Progress;
 import strickle.plan.Replanning;
+import strickle.plan.Task;
 import strickle.plan.audit.Audit;
 import strickle.plan.audit.Finding;
 import strickle.plan.replan.ReplanRequest;
@@ -17,6 +21,7 @@ import strickle.plan.replan.Replanned;
 import strickle.store.PlanAsked;
 import strickle.store.PlanJob;
 import strickle.store.PlanWork;
+import strickle.supply.Shopping;
 
 /** Lays out the plans that a queue takes; none that breaks a rule leaves it. */
 final class Laying implements PlanWork {
@@ -33,7 +38,9 @@ final class Laying implements PlanWork {
     return new Running() {
       @Override
       public Outcome run() {
-        return new Outcome(audited(job.book(), planning.run()), List.of());
+        Plan plan = audited(job.book(), planning.run());
+        job.asked().ordering().ifPresent(at -> mustWait(job.book(), plan, at));
+        return new Outcome(plan, List.of());
       }
 
       @Override
@@ -59,10 +66,23 @@ final class Laying implements PlanWork {
     };
   }
 
+  // As the shopping list reads it, which shares nothing with the planner.
+  private static void mustWait(Book book, Plan plan, OffsetDateTime ordering) {
+    Set<String> tasks = plan.tasks().stream().map(Task::id).collect(Collectors.toSet());
+    Shopping.of(book, plan, ordering).tooEarly().stream()
+        .filter(early -> tasks.contains(early.what()))
+        .findFirst()
+        .ifPresent(
+            early -> {
+              throw new IllegalStateException("the plan does not wait for materials: " + early);
+            });
+  }
+
   /** What was asked, for a plan from the start. */
   static PlanRequest request(PlanAsked asked) {
-    return new PlanRequest(asked.from(), effort(asked), asked.seed())
-        .covering(asked.coverPercent());
+    PlanRequest request =
+        new PlanRequest(asked.from(), effort(asked), asked.seed()).covering(asked.coverPercent());
+    return asked.ordering().map(request::ordering).orElse(request);
   }
 
   /** What was asked, for one that is laid out anew. */

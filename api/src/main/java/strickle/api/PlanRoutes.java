@@ -169,6 +169,7 @@ final class PlanRoutes {
             wanted.schedules(),
             wanted.seed().orElse(0),
             wanted.coverPercent(),
+            wanted.orderingFrom().map(at -> in(book, at)),
             Optional.empty());
     Laying.request(asked);
     must(Planning.faults(book, from, Cover.of(asked.coverPercent())));
@@ -211,6 +212,7 @@ final class PlanRoutes {
         wanted.schedules(),
         wanted.seed().orElse(0),
         OptionalDouble.empty(),
+        Optional.empty(),
         Optional.of(new PlanAsked.Rest(until, BenchRoutes.noted(call), wanted.plan())));
   }
 

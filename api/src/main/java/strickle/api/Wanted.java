@@ -29,13 +29,16 @@ final class Wanted {
    * @param seed where the search's chance begins; 0 without it
    * @param coverPercent in how many of a hundred cases castings have to bring what is asked for, 50
    *     to 99.9; without it they do on average
+   * @param orderingFrom let every task that uses a material which is short in stock wait until it
+   *     can be there, ordered from this local moment on; without it materials are not waited for
    */
   public record PlanWanted(
       Optional<LocalDateTime> from,
       OptionalLong seconds,
       OptionalLong schedules,
       OptionalLong seed,
-      OptionalDouble coverPercent) {
+      OptionalDouble coverPercent,
+      Optional<LocalDateTime> orderingFrom) {
 
     /** Refuses an effort out of range. */
     public PlanWanted {

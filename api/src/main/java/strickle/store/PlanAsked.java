@@ -16,6 +16,8 @@ import strickle.plan.replan.Happening;
  * @param seed where the search's chance begins
  * @param coverPercent in how many of a hundred cases castings have to bring what is asked for;
  *     nothing for as many castings as do on average
+ * @param ordering from when on materials can be ordered, which are waited for then; nothing when
+ *     they are not waited for
  * @param rest what is to be known of a plan laid out anew; nothing of one made from the start
  */
 public record PlanAsked(
@@ -24,6 +26,7 @@ public record PlanAsked(
     OptionalLong schedules,
     long seed,
     OptionalDouble coverPercent,
+    Optional<OffsetDateTime> ordering,
     Optional<Rest> rest) {
 
   /**

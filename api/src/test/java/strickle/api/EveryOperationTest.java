@@ -10,9 +10,11 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -21,6 +23,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import strickle.store.Database;
+import strickle.store.Studios;
 import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.json.JsonMapper;
 import tools.jackson.databind.node.ObjectNode;
@@ -31,7 +35,8 @@ class EveryOperationTest {
 
   private static final JsonMapper JSON = JsonMapper.shared();
   private static final String QUICK =
-      "{\"from\": \"2027-03-01T00:00\", \"schedules\": 20, \"seed\": 1}";
+      "{\"from\": \"2027-03-01T00:00\", \"schedules\": 20, \"seed\": 1,"
+          + " \"orderingFrom\": \"2027-02-20T09:00\"}";
   private static final String PIN =
       "{\"kind\": \"pour\", \"piece\": \"%s\", \"castings\": 1, \"person\": \"%s\","
           + " \"start\": \"2027-03-02T19:00\"}";
@@ -56,7 +61,8 @@ class EveryOperationTest {
 
   @Test
   void everyOperationAnswersAsTheContractSays(@TempDir Path folder) {
-    try (Web service = Web.empty(folder)) {
+    Database database = Database.inFolder(folder);
+    try (Web service = Web.on(database)) {
       web = service;
       readContract();
       studio();
@@ -64,6 +70,7 @@ class EveryOperationTest {
       plans();
       answers();
       journal();
+      session(new Studios(database, Clock.systemUTC()));
     }
     Set<String> never = new TreeSet<>(operations.values());
     never.removeAll(asked);
@@ -199,6 +206,16 @@ class EveryOperationTest {
     ask("POST", "/api/snapshots/" + snapshot + "/restore", "");
     String file = ask("GET", "/api/export", "").body();
     ask("PUT", "/api/export", file, "If-Match", tag("/api/export"));
+  }
+
+  private void session(Studios studios) {
+    ask("GET", "/api/session", "");
+    String password = "grey dust on the sill";
+    studios.setPasswordHash(studios.all().get(0).id(), Optional.of(Password.hash(password)));
+    String opening = "{\"studio\": \"Ash Lane\", \"password\": \"" + password + "\"}";
+    String cookie =
+        ask("POST", "/api/session", opening).headers().firstValue("Set-Cookie").orElseThrow();
+    ask("DELETE", "/api/session", "", "Cookie", cookie.split(";", 2)[0]);
   }
 
   private String tag(String path) {

@@ -236,6 +236,7 @@ abstract class PlanQueueRules {
             OptionalLong.of(200),
             seed,
             OptionalDouble.empty(),
+            Optional.empty(),
             Optional.empty());
     return studio.plans().ask("maren", once, asked, studio.now(), Optional.empty());
   }
