@@ -20,15 +20,22 @@ final class AdviceText {
       lines.add("Finishing order, as advice; nothing is refused:");
       advice.forEach(one -> lines.addAll(Lines.paragraph("  ", "    ", one.toString())));
     }
-    List<String> unread = RouteSense.unread(book);
-    if (!unread.isEmpty()) {
-      lines.add("");
-      String steps = String.join(", ", unread.stream().map(step -> '"' + step + '"').toList());
-      lines.addAll(
-          Lines.wrap(
-              "Steps whose order was not looked at, as their words are not known: " + steps,
-              Lines.WIDEST));
-    }
+    add(
+        lines,
+        "Steps that name a coat, a leaf or a glue, and were read as other work: ",
+        RouteSense.passedOver(book));
+    add(
+        lines,
+        "Steps whose order was not looked at, as their words are not known: ",
+        RouteSense.unread(book));
     return lines;
+  }
+
+  private static void add(List<String> lines, String what, List<String> steps) {
+    if (!steps.isEmpty()) {
+      lines.add("");
+      String quoted = String.join(", ", steps.stream().map(step -> '"' + step + '"').toList());
+      lines.addAll(Lines.wrap(what + quoted, Lines.WIDEST));
+    }
   }
 }

@@ -3,6 +3,7 @@ package strickle.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import strickle.book.UsUnits;
 import strickle.cli.BallastAnswer.Lift;
 import strickle.cli.BallastAnswer.PieceLift;
 import strickle.cli.BallastAnswer.Pressure;
@@ -12,10 +13,10 @@ import strickle.cli.Table.Column;
 final class BallastText {
 
   /** A pound's weight, from the exact pound and standard gravity. */
-  private static final double NEWTONS_PER_POUND_FORCE = 0.45359237 * 9.80665;
+  private static final double NEWTONS_PER_POUND_FORCE = UsUnits.KG_PER_POUND * 9.80665;
 
   private static final double PASCALS_PER_POUND_ON_A_SQUARE_FOOT =
-      NEWTONS_PER_POUND_FORCE / 0.09290304;
+      NEWTONS_PER_POUND_FORCE / UsUnits.M2_PER_SQUARE_FOOT;
 
   private final Measures measures;
   private final List<String> lines = new ArrayList<>();

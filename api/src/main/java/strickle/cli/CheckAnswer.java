@@ -20,6 +20,8 @@ import strickle.safety.RouteSense;
  * @param faults everything that is wrong
  * @param advice what makes no sense in its routes, which refuses nothing
  * @param notJudged steps whose words are not known
+ * @param readAsOtherWork steps that name a coat, a leaf or a glue but were not read as putting it
+ *     on
  */
 record CheckAnswer(
     String book,
@@ -29,7 +31,8 @@ record CheckAnswer(
     OptionalInt castings,
     List<Fault> faults,
     List<Advice> advice,
-    List<String> notJudged) {
+    List<String> notJudged,
+    List<String> readAsOtherWork) {
 
   /** Of a book that can be planned. */
   static CheckAnswer of(String given, Book book, Plan plan) {
@@ -41,13 +44,14 @@ record CheckAnswer(
         OptionalInt.of(castings(plan)),
         List.of(),
         RouteSense.of(book),
-        RouteSense.unread(book));
+        RouteSense.unread(book),
+        RouteSense.passedOver(book));
   }
 
   /** Of one that cannot. */
   static CheckAnswer of(String given, List<Fault> faults) {
     OptionalInt none = OptionalInt.empty();
-    return new CheckAnswer(given, false, none, none, none, faults, List.of(), List.of());
+    return new CheckAnswer(given, false, none, none, none, faults, List.of(), List.of(), List.of());
   }
 
   /** How many castings a plan pours. */

@@ -9,6 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import strickle.book.Fault;
+import strickle.book.UsUnits;
 import strickle.json.AnswerFile;
 import strickle.mix.Film;
 import strickle.mix.Leaf;
@@ -121,7 +122,9 @@ final class CoatCommand implements Runnable {
   private static List<String> film(CoatAnswer.FilmPart film, Measures measures) {
     String rate =
         measures.us()
-            ? said("%.1f ft²/gal", film.m2PerLitre() * 3.785411784 / 0.09290304)
+            ? said(
+                "%.1f ft²/gal",
+                film.m2PerLitre() * UsUnits.ML_PER_GALLON / 1000 / UsUnits.M2_PER_SQUARE_FOOT)
             : said("%.2f m²/l", film.m2PerLitre());
     String wet =
         measures.us()

@@ -1,6 +1,7 @@
 package strickle.cli;
 
 import java.util.Locale;
+import strickle.book.UsUnits;
 
 /**
  * Puts measures into words, metric or US customary. Only text is so turned; JSON is metric always,
@@ -10,13 +11,10 @@ import java.util.Locale;
  */
 record Measures(boolean us) {
 
-  private static final double GRAMS_PER_OUNCE = 28.349523125;
   private static final double OUNCES_PER_POUND = 16;
-  private static final double ML_PER_FLUID_OUNCE = 29.5735295625;
   private static final double FLUID_OUNCES_PER_GALLON = 128;
-  private static final double MM_PER_INCH = 25.4;
-  private static final double SQUARE_METRES_PER_SQUARE_FOOT = 0.09290304;
-  private static final double KG_PER_M3_OF_A_POUND_PER_CUBIC_FOOT = 453592.37 / 28316.846592;
+  private static final double KG_PER_M3_OF_A_POUND_PER_CUBIC_FOOT =
+      1000 * UsUnits.GRAMS_PER_POUND / UsUnits.ML_PER_CUBIC_FOOT;
 
   /** The densities that a wet mix of a book may have, in words. */
   static final String WET = "the density of a wet mix, from 200 to 5000 kg/m³";
@@ -38,7 +36,7 @@ record Measures(boolean us) {
       return grams < MANY ? text(1, grams, "g") : text(3, grams / 1000, "kg");
     }
     // Rounded first, so that no 16.00 oz are left beside the pounds.
-    double ounces = Math.rint(grams / GRAMS_PER_OUNCE * 100) / 100;
+    double ounces = Math.rint(grams / UsUnits.GRAMS_PER_OUNCE * 100) / 100;
     double pounds = Math.floor(ounces / OUNCES_PER_POUND);
     double rest = ounces - pounds * OUNCES_PER_POUND;
     return pounds == 0 ? text(2, ounces, "oz") : text(0, pounds, "lb") + " " + text(2, rest, "oz");
@@ -49,21 +47,21 @@ record Measures(boolean us) {
     if (!us) {
       return ml < MANY ? text(1, ml, "ml") : text(3, ml / 1000, "l");
     }
-    double ounces = Math.rint(ml / ML_PER_FLUID_OUNCE * 100) / 100;
+    double ounces = Math.rint(ml / UsUnits.ML_PER_FLUID_OUNCE * 100) / 100;
     return ounces < FLUID_OUNCES_PER_GALLON
         ? text(2, ounces, "fl oz")
-        : text(3, ml / ML_PER_FLUID_OUNCE / FLUID_OUNCES_PER_GALLON, "gal");
+        : text(3, ml / UsUnits.ML_PER_FLUID_OUNCE / FLUID_OUNCES_PER_GALLON, "gal");
   }
 
   /** "12.5 mm", "0.492 in". */
   String length(double mm) {
-    return us ? text(3, mm / MM_PER_INCH, "in") : text(1, mm, "mm");
+    return us ? text(3, mm / UsUnits.MM_PER_INCH, "in") : text(1, mm, "mm");
   }
 
   /** "0.5000 m²", "5.382 ft²". */
   String area(double squareMetres) {
     return us
-        ? text(3, squareMetres / SQUARE_METRES_PER_SQUARE_FOOT, "ft²")
+        ? text(3, squareMetres / UsUnits.M2_PER_SQUARE_FOOT, "ft²")
         : text(4, squareMetres, "m²");
   }
 

@@ -1,6 +1,7 @@
 package strickle.cli;
 
 import java.util.Locale;
+import strickle.book.UsUnits;
 import strickle.cure.CoatingAir;
 import strickle.cure.Evaporation;
 
@@ -12,7 +13,8 @@ import strickle.cure.Evaporation;
 record RoomWords(boolean us) {
 
   /** One lb/ft²/h, from the exact pound and foot. */
-  private static final double KG_PER_M2_OF_A_POUND_PER_SQUARE_FOOT = 0.45359237 / 0.09290304;
+  private static final double KG_PER_M2_OF_A_POUND_PER_SQUARE_FOOT =
+      UsUnits.KG_PER_POUND / UsUnits.M2_PER_SQUARE_FOOT;
 
   private static final double KM_PER_MILE = 1.609344;
 

@@ -7,12 +7,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import strickle.book.Book;
 import strickle.book.Material;
 import strickle.book.Mix;
 import strickle.book.Part;
 import strickle.book.Piece;
+import strickle.book.UsUnits;
 import strickle.plan.Lot;
 import strickle.plan.Plan;
 import strickle.plan.Run;
@@ -23,14 +25,10 @@ public final class Cautions {
   /** A load is told of when it is this near to what may be lifted from the floor, or over it. */
   static final double NEAR = 0.8;
 
-  /** More of them say nothing new. */
-  private static final int MOST_LOADS = 5;
+  private static final double NEAR_ONE = 0.095;
 
-  private static final Set<String> LIQUID = Set.of("liquid", "paste", "slurry", "dispersion");
-  private static final Set<String> FOOD =
-      Set.of(
-          "bowl", "cup", "mug", "plate", "platter", "dish", "tray", "spoon", "board", "saucer",
-          "jar", "bottle", "coaster", "trivet", "beaker", "goblet", "pitcher", "shaker");
+  /** So many that are not over it are told of; those over it all are. */
+  private static final int MOST_LOADS = 5;
 
   private final Book book;
   private final Collection<Piece> pieces;
@@ -59,16 +57,22 @@ public final class Cautions {
     add(Caution.WET_CEMENT, pieces.stream().map(piece -> mix(piece).name()).map("pour "::concat));
     add(Caution.DRY_DUST, powders().map(Material::name).map("weigh "::concat));
     add(Caution.SANDING, steps(doing -> doing.does(Act.SAND) && !doing.wet()));
-    add(Caution.LIFTING, heavy(loads).map(Cautions::words));
-    add(Caution.COATS, steps(Cautions::coats));
-    add(Caution.VENTILATION, steps(Cautions::coats));
+    add(Caution.LIFTING, heavy(loads));
+    add(Caution.COATS, steps(Doing::handlesCoats));
+    add(Caution.VENTILATION, steps(Doing::handlesCoats));
     add(Caution.FOOD, pieces.stream().map(Piece::name).filter(Cautions::isForFood));
     add(Caution.CHROMATE, dry().filter(Cautions::isCement).map(Material::name));
     return shown;
   }
 
-  private static Stream<Load> heavy(List<Load> loads) {
-    return loads.stream().filter(load -> index(load) >= NEAR).limit(MOST_LOADS);
+  private static Stream<String> heavy(List<Load> loads) {
+    List<Load> near = loads.stream().filter(load -> index(load) >= NEAR).toList();
+    long over = near.stream().filter(load -> index(load) > 1).count();
+    long told = Math.max(over, MOST_LOADS);
+    Stream<String> words = near.stream().limit(told).map(Cautions::words);
+    return near.size() > told
+        ? Stream.concat(words, Stream.of((near.size() - told) + " more near the limit"))
+        : words;
   }
 
   private void add(Caution caution, Stream<String> where) {
@@ -96,8 +100,8 @@ public final class Cautions {
         pieces.stream()
             .flatMap(piece -> mix(piece).pigment().stream())
             .map(dose -> book.material(dose.material()))
-            .filter(dose -> words(dose.kind()).anyMatch("pigment"::equals))
-            .filter(dose -> words(dose.name()).noneMatch(LIQUID::contains));
+            .filter(dose -> Vocabulary.wordsOf(dose.kind()).contains("pigment"))
+            .filter(dose -> !Vocabulary.names(dose.name(), Vocabulary.LIQUID));
     return Stream.concat(dry(), doses).distinct();
   }
 
@@ -108,33 +112,38 @@ public final class Cautions {
         .map(doing -> doing.step().step());
   }
 
-  private static boolean coats(Doing doing) {
-    return doing.coats() || doing.does(Act.GLUE);
-  }
-
   // A binder that says nothing of its cement may be all cement.
   private static boolean isCement(Material material) {
     return material.cementPercent().isPresent()
         ? material.cementPercent().getAsDouble() > 0
-        : words(material.kind()).anyMatch(Set.of("binder", "cement")::contains);
+        : Vocabulary.names(material.kind(), Vocabulary.BINDERS);
   }
 
   private static boolean isForFood(String name) {
-    return words(name).anyMatch(FOOD::contains);
-  }
-
-  private static Stream<String> words(String text) {
-    return Stream.of(text.toLowerCase(Locale.ROOT).split("[^\\p{L}]+", -1));
+    Set<String> found =
+        Vocabulary.wordsOf(name).stream()
+            .flatMap(word -> Vocabulary.plain(word, Vocabulary.FOOD).stream())
+            .collect(Collectors.toSet());
+    boolean perhaps = Vocabulary.FOOD_PERHAPS.containsAll(found);
+    return !found.isEmpty() && !(perhaps && Vocabulary.names(name, Vocabulary.NO_FOOD));
   }
 
   private static String words(Load load) {
     return String.format(
         Locale.ROOT,
-        "%s, %.1f kg (%.1f lb), %.1f x the limit from the floor",
+        "%s, %.1f kg (%.1f lb), %s",
         load.what(),
         load.grams() / 1000,
         pounds(load),
-        index(load));
+        times(index(load)));
+  }
+
+  // Near 1 one decimal would hide on which side it is.
+  private static String times(double index) {
+    boolean near = Math.abs(index - 1) < NEAR_ONE;
+    return String.format(Locale.ROOT, near ? "%.2f" : "%.1f", index)
+        + " x the limit from the floor"
+        + (index > 1 && near ? ", over it" : "");
   }
 
   private static double index(Load load) {
@@ -142,6 +151,6 @@ public final class Cautions {
   }
 
   private static double pounds(Load load) {
-    return load.grams() / 453.59237;
+    return load.grams() / UsUnits.GRAMS_PER_POUND;
   }
 }

@@ -2,9 +2,7 @@ package strickle.safety;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalInt;
-import java.util.Set;
 import java.util.stream.IntStream;
 import strickle.book.Book;
 import strickle.book.Mould;
@@ -23,8 +21,6 @@ import strickle.book.WaitKind;
  * @param pieces in a typical run
  */
 record Course(String path, Book book, Piece piece, List<Doing> doings, int pieces) {
-
-  private static final Set<String> COATING = Set.of("coating", "sealer", "paint", "varnish", "wax");
 
   Course {
     doings = List.copyOf(doings);
@@ -49,8 +45,8 @@ record Course(String path, Book book, Piece piece, List<Doing> doings, int piece
 
   private static boolean usesCoating(Book book, Step step) {
     return step.consumes().stream()
-        .map(use -> book.material(use.material()).kind().toLowerCase(Locale.ROOT))
-        .anyMatch(COATING::contains);
+        .map(use -> book.material(use.material()).kind())
+        .anyMatch(kind -> Vocabulary.names(kind, Vocabulary.COATINGS));
   }
 
   /** Where a step stands. */

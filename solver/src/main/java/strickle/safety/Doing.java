@@ -2,12 +2,8 @@ package strickle.safety;
 
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import strickle.book.Step;
 
 /**
@@ -15,54 +11,41 @@ import strickle.book.Step;
  *
  * @param step the step
  * @param acts what it does; empty when none of its words is known
+ * @param named everything its words name, done here or not, but the closing of a carton
  * @param sure false when other words in it could mean another act
  * @param wet whether it works with water
  * @param dry whether its words say that it works dry
  */
-record Doing(Step step, Set<Act> acts, boolean sure, boolean wet, boolean dry) {
+record Doing(Step step, Set<Act> acts, Set<Act> named, boolean sure, boolean wet, boolean dry) {
 
   private static final Pattern CLAUSES = Pattern.compile("\\s*(?:\\band\\b|\\bthen\\b|[,;&+])\\s*");
-  private static final Pattern WORDS = Pattern.compile("[^\\p{L}]+");
-  private static final Set<String> WATER = Set.of("wet", "water", "damp", "slurry");
   private static final String DRY = "dry";
-
-  /** What uses up a coating by itself, so that its use says nothing more. */
-  private static final Set<Act> STICKS = Set.of(Act.SEAL, Act.PAINT, Act.LEAF, Act.GLUE);
-
-  /** They belong together: glue the felt, press the pads on. */
-  private static final Set<Act> LAYS = Set.of(Act.GLUE, Act.LAY, Act.PRESS);
-
-  private static final Map<String, Act> BY_WORD =
-      Stream.of(Act.values())
-          .flatMap(act -> act.words().stream().map(word -> Map.entry(word, act)))
-          .collect(Collectors.toUnmodifiableMap(Map.Entry::getKey, Map.Entry::getValue));
 
   Doing {
     acts = Set.copyOf(acts);
+    named = Set.copyOf(named);
   }
 
   /**
-   * Reads a step. The first known word of each clause is what is done, as it is in "sand the leaf
-   * tray"; glue and a clamp name what is laid, too.
+   * Reads a step, clause by clause; see {@link Clause}.
    *
    * @param coats whether it uses up something that is a coating
    */
   static Doing of(Step step, boolean coats) {
+    List<Clause> clauses = CLAUSES.splitAsStream(step.step()).map(Clause::of).toList();
     EnumSet<Act> acts = EnumSet.noneOf(Act.class);
-    boolean sure = true;
-    for (String clause : CLAUSES.split(step.step().toLowerCase(Locale.ROOT), -1)) {
-      List<Act> found = acts(clause);
-      boolean together = LAYS.containsAll(found);
-      acts.addAll(together ? found : found.subList(0, 1));
-      sure &= together || found.size() <= 1;
-    }
-    if (coats && acts.stream().noneMatch(STICKS::contains)) {
+    EnumSet<Act> named = EnumSet.noneOf(Act.class);
+    clauses.forEach(clause -> acts.addAll(clause.acts()));
+    clauses.forEach(clause -> named.addAll(clause.named()));
+    boolean sure = clauses.stream().allMatch(Clause::sure);
+    // What uses up a coating to seal, paint, gild or glue with says nothing more by its use.
+    if (coats && acts.stream().noneMatch(Act.PUTS_ON::contains)) {
       acts.add(Act.SEAL);
       sure = false;
     }
-    Set<String> words = words(step);
-    boolean wet = acts.contains(Act.WET) || words.stream().anyMatch(WATER::contains);
-    return new Doing(step, acts, sure, wet, words.contains(DRY));
+    boolean wet = acts.contains(Act.WET) || Vocabulary.names(step.step(), Vocabulary.WATER);
+    boolean dry = Vocabulary.wordsOf(step.step()).contains(DRY);
+    return new Doing(step, acts, named, sure, wet, dry);
   }
 
   boolean does(Act act) {
@@ -74,6 +57,19 @@ record Doing(Step step, Set<Act> acts, boolean sure, boolean wet, boolean dry) {
     return does(Act.SEAL) || does(Act.PAINT);
   }
 
+  /** Whether its words name a coat or a glue, whatever is done with it. */
+  boolean handlesCoats() {
+    return coats()
+        || does(Act.GLUE)
+        || named.stream().anyMatch(EnumSet.of(Act.SEAL, Act.PAINT, Act.GLUE)::contains);
+  }
+
+  /** Whether it names something that is put on, and is read as something else. */
+  boolean passesOver() {
+    return named.stream().anyMatch(Act.PUTS_ON::contains)
+        && acts.stream().noneMatch(Act.PUTS_ON::contains);
+  }
+
   /** Whether something is laid in it, or held where it was laid. */
   boolean lays() {
     return does(Act.LAY) || does(Act.LEAF) || does(Act.PRESS);
@@ -82,20 +78,5 @@ record Doing(Step step, Set<Act> acts, boolean sure, boolean wet, boolean dry) {
   /** Its words as somebody would quote them. */
   String quoted() {
     return '"' + step.step() + '"';
-  }
-
-  private static Set<String> words(Step step) {
-    return WORDS
-        .splitAsStream(step.step().toLowerCase(Locale.ROOT))
-        .collect(Collectors.toUnmodifiableSet());
-  }
-
-  private static List<Act> acts(String clause) {
-    return WORDS
-        .splitAsStream(clause)
-        .filter(BY_WORD::containsKey)
-        .map(BY_WORD::get)
-        .distinct()
-        .toList();
   }
 }

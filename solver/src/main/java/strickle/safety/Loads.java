@@ -3,10 +3,15 @@ package strickle.safety;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
 import strickle.book.Book;
 import strickle.book.Core;
 import strickle.book.Material;
+import strickle.book.Mix;
 import strickle.book.Mould;
 import strickle.book.Piece;
 import strickle.mix.CastingMass;
@@ -22,22 +27,24 @@ final class Loads {
 
   private Loads() {}
 
-  /** In a studio: moulds full of mix, a lot as heavy as may be mixed, full packs. */
+  /**
+   * In a studio: moulds full of mix and what comes out of them, a lot as heavy as may be mixed,
+   * full packs.
+   */
   static List<Load> of(Book book) {
     List<Load> loads = new ArrayList<>(filled(book, book.pieces()));
     loads.add(new Load("a lot at the batch limit", book.studio().batchLimitGrams()));
-    for (Material material : book.materials()) {
-      if (material.unit().equals(IN_GRAMS)) {
-        double grams = material.pack().quantity().doubleValue();
-        loads.add(new Load("a full pack of " + material.name(), grams));
-      }
-    }
+    book.materials().forEach(material -> pack(material).ifPresent(loads::add));
     return heaviestFirst(loads);
   }
 
-  /** In a plan: moulds full of mix, its lots, the ballast of a core. */
+  /**
+   * In a plan: moulds full of mix and what comes out of them, its lots, the packs they are weighed
+   * from, the ballast of a core.
+   */
   static List<Load> of(Book book, Plan plan, Collection<Piece> pieces) {
     List<Load> loads = new ArrayList<>(filled(book, pieces));
+    weighed(book, pieces).forEach(id -> pack(book.material(id)).ifPresent(loads::add));
     for (Lot lot : plan.lots()) {
       loads.add(new Load("lot " + lot.id(), lot.wetGrams()));
       for (Run run : lot.runs()) {
@@ -48,15 +55,36 @@ final class Loads {
     return heaviestFirst(loads);
   }
 
-  private static List<Load> filled(Book book, Collection<Piece> pieces) {
-    return pieces.stream().map(piece -> filled(book, piece)).toList();
+  private static Set<String> weighed(Book book, Collection<Piece> pieces) {
+    Set<String> ids = new LinkedHashSet<>();
+    for (Piece piece : pieces) {
+      Mix mix = book.mix(piece.mix());
+      mix.dry().forEach(part -> ids.add(part.material()));
+      mix.pigment().forEach(dose -> ids.add(dose.material()));
+    }
+    return ids;
   }
 
-  private static Load filled(Book book, Piece piece) {
+  private static Optional<Load> pack(Material material) {
+    double grams = material.pack().quantity().doubleValue();
+    return material.unit().equals(IN_GRAMS)
+        ? Optional.of(new Load("a full pack of " + material.name(), grams))
+        : Optional.empty();
+  }
+
+  private static List<Load> filled(Book book, Collection<Piece> pieces) {
+    return pieces.stream().flatMap(piece -> filled(book, piece)).toList();
+  }
+
+  // A piece weighs what went into the mould, at most: what it loses while it dries is little.
+  private static Stream<Load> filled(Book book, Piece piece) {
     Mould mould = mould(book, piece);
     double wet = CastingMass.wetGrams(mould, Recipe.of(book.mix(piece.mix()), book::material));
     double core = mould.core().map(Core::massGrams).orElse(0.0);
-    return new Load("a " + mould.name() + ", filled", wet + core);
+    double each = wet / (1 + mould.wastePercent() / 100) / mould.cavities();
+    return Stream.of(
+        new Load("a " + mould.name() + ", filled", wet + core),
+        new Load("a piece of " + piece.name() + ", about", each));
   }
 
   private static Mould mould(Book book, Piece piece) {

@@ -3,6 +3,7 @@ package strickle.safety;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Predicate;
 import strickle.book.Book;
 
 /**
@@ -34,9 +35,21 @@ public final class RouteSense {
 
   /** The steps of a book that were not judged, as none of their words is known; each once. */
   public static List<String> unread(Book book) {
+    return steps(book, doing -> doing.acts().isEmpty() && !doing.passesOver());
+  }
+
+  /**
+   * The steps of a book that name a coat, a leaf or a glue and were read as something else, such as
+   * "pack and seal the carton"; each once.
+   */
+  public static List<String> passedOver(Book book) {
+    return steps(book, Doing::passesOver);
+  }
+
+  private static List<String> steps(Book book, Predicate<Doing> which) {
     return Course.of(book).stream()
         .flatMap(course -> course.doings().stream())
-        .filter(doing -> doing.acts().isEmpty())
+        .filter(which)
         .map(doing -> doing.step().step())
         .distinct()
         .toList();

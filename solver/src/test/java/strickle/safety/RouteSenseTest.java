@@ -15,7 +15,9 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -196,6 +198,74 @@ class RouteSenseTest {
     assertEquals(expected, found);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "brush on sealer, SEAL, true",
+    "brush on varnish, SEAL, true",
+    "wipe with oil, SEAL, true",
+    "rub in the wax, SEAL, true",
+    "lay gold leaf, LEAF, true",
+    "lay the leaf, LEAF, true",
+    "'brush on size, open 15 min', GLUE, true",
+    "coat with epoxy resin, SEAL, true",
+    "pour clear resin, SEAL, true",
+    "polyurethane top coat, SEAL, true",
+    "shellac, SEAL, true",
+    "spray with acrylic, SEAL, true",
+    "spray clear coat, SEAL, true",
+    "spray paint the band, PAINT, true",
+    "a coat of glue, GLUE, true",
+    "stain, PAINT, true",
+    "buff with wax, SEAL, false",
+    "sign with paint, PAINT, false",
+    "mount with epoxy, SEAL, false",
+    "seal the box, SEAL, false",
+    "brush off dust before sealing, HANDLE, true",
+    "sealing, SEAL, true",
+    "stencilling, PAINT, true",
+    "two coats of lacquer, SEAL, true",
+    "lay the gold leaves, LEAF, true"
+  })
+  void whatIsPutOnIsTheActWhateverItIsPutOnWith(String words, String act, boolean sure) {
+    Doing doing = Doing.of(step(words, WaitKind.REST, 0), false);
+    assertEquals(Set.of(Act.valueOf(act)), doing.acts());
+    assertEquals(sure, doing.sure());
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "pack and seal the carton, HANDLE, false",
+    "oil the form before next pour, '', true",
+    "sand the leaf tray, SAND, true",
+    "wipe off excess sealer, HANDLE, true",
+    "check the seal, HANDLE, true"
+  })
+  void aCoatOnlyNamedIsNoCoatOfThePieceButIsNeverSilent(
+      String words, String act, boolean passedOver) {
+    Step step = step(words, WaitKind.REST, 0);
+    Doing doing = Doing.of(step, false);
+    assertEquals(act.isEmpty() ? Set.of() : Set.of(Act.valueOf(act)), doing.acts());
+    Book book = book(DRY_LATER, step);
+    assertEquals(passedOver ? List.of(words) : List.of(), RouteSense.passedOver(book));
+    assertEquals(List.of(), RouteSense.unread(book));
+  }
+
+  @Test
+  void leafLaidOnADampPieceIsSaidInTheWordsOfTheTrade() {
+    Advice advice = only(step("lay the leaf", WaitKind.REST, 4));
+    assertTrue(advice.because().startsWith("Leaf does not hold on damp concrete"));
+    assertTrue(advice.sure());
+  }
+
+  @Test
+  void leafLaidADayAfterItsSizeClosedIsSaid() {
+    Advice advice =
+        only(
+            step("brush on size, open 15 min", WaitKind.CURE, 96),
+            step("lay gold leaf", WaitKind.REST, 24));
+    assertTrue(advice.said().contains("the glue is open for 15 min"), advice.said());
+  }
+
   @Test
   void aCoatingUsedUpIsACoatButNotForSure() {
     Doing doing = Doing.of(step("second round", WaitKind.REST, 0), true);
@@ -220,7 +290,12 @@ class RouteSenseTest {
   void everyWordMeansOneAct() {
     Map<String, Act> seen = new HashMap<>();
     for (Act act : Act.values()) {
-      act.words().forEach(word -> assertNull(seen.put(word, act), word));
+      for (String word : Vocabulary.words(act)) {
+        assertNull(seen.put(word, act), word);
+        assertEquals(word.toLowerCase(Locale.ROOT), word);
+        assertEquals(Optional.of(word), Vocabulary.plain(word));
+        assertEquals(Optional.of(act), Vocabulary.plain(word + "s").flatMap(Vocabulary::act));
+      }
     }
     assertTrue(seen.size() > 80);
   }
