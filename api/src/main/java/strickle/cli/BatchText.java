@@ -93,7 +93,8 @@ final class BatchText {
           String.format(Locale.ROOT, "%.1f %%", line.percentOfTotal()));
     }
     Batch batch = answer.batch();
-    double over = 100 * (batch.wetGrams() - batch.neededGrams()) / batch.neededGrams();
+    double asked = batch.lines().stream().mapToDouble(BatchLine::exactGrams).sum();
+    double over = asked == 0 ? 0 : 100 * (batch.wetGrams() - asked) / asked;
     table.row("wet mix, all together", measures.mass(batch.wetGrams()), off(over));
     lines.addAll(table.lines());
   }

@@ -1,8 +1,10 @@
 package strickle.cli;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import strickle.mix.StlMesh;
 
 /**
  * What {@code volume} found out, as its JSON says it.
@@ -13,6 +15,8 @@ import java.util.OptionalInt;
  * @param wallMm a vessel's side wall at its thinnest
  * @param floorMm a vessel's floor
  * @param triangles how many triangles the mesh has
+ * @param bodies how many bodies the mesh is of
+ * @param mayCountTwice whether bodies of the mesh may share room, which then is counted twice
  * @param waterKgPerM3 the density taken for the water
  */
 record VolumeAnswer(
@@ -22,6 +26,8 @@ record VolumeAnswer(
     OptionalDouble wallMm,
     OptionalDouble floorMm,
     OptionalInt triangles,
+    OptionalInt bodies,
+    Optional<Boolean> mayCountTwice,
     OptionalDouble waterKgPerM3) {
 
   private static final OptionalDouble NONE = OptionalDouble.empty();
@@ -37,29 +43,49 @@ record VolumeAnswer(
 
   /** A volume of solids. */
   static VolumeAnswer ofSolids(double ml, List<Part> parts) {
-    return new VolumeAnswer(ml, "solids", parts, NONE, NONE, OptionalInt.empty(), NONE);
+    return meshless(ml, "solids", parts, NONE, NONE, NONE);
   }
 
   /** A volume of a vessel. */
   static VolumeAnswer ofVessel(double ml, List<Part> parts, double wallMm, OptionalDouble floorMm) {
     OptionalDouble wall = OptionalDouble.of(wallMm);
-    return new VolumeAnswer(ml, "vessel", parts, wall, floorMm, OptionalInt.empty(), NONE);
+    return meshless(ml, "vessel", parts, wall, floorMm, NONE);
   }
 
   /** A volume of a mesh. */
-  static VolumeAnswer ofMesh(double ml, int triangles) {
-    OptionalInt count = OptionalInt.of(triangles);
-    return new VolumeAnswer(ml, "mesh", List.of(), NONE, NONE, count, NONE);
+  static VolumeAnswer ofMesh(double ml, StlMesh mesh) {
+    return new VolumeAnswer(
+        ml,
+        "mesh",
+        List.of(),
+        NONE,
+        NONE,
+        OptionalInt.of(mesh.triangles()),
+        OptionalInt.of(mesh.bodies()),
+        Optional.of(mesh.mayCountTwice()),
+        NONE);
+  }
+
+  private static VolumeAnswer meshless(
+      double ml,
+      String from,
+      List<Part> parts,
+      OptionalDouble wallMm,
+      OptionalDouble floorMm,
+      OptionalDouble waterKgPerM3) {
+    OptionalInt none = OptionalInt.empty();
+    return new VolumeAnswer(
+        ml, from, parts, wallMm, floorMm, none, none, Optional.empty(), waterKgPerM3);
   }
 
   /** A volume by water. */
   static VolumeAnswer ofWater(double ml, double kgPerM3) {
     OptionalDouble density = OptionalDouble.of(kgPerM3);
-    return new VolumeAnswer(ml, "water", List.of(), NONE, NONE, OptionalInt.empty(), density);
+    return meshless(ml, "water", List.of(), NONE, NONE, density);
   }
 
   /** A volume by what a pour took. */
   static VolumeAnswer ofPour(double ml) {
-    return new VolumeAnswer(ml, "pour", List.of(), NONE, NONE, OptionalInt.empty(), NONE);
+    return meshless(ml, "pour", List.of(), NONE, NONE, NONE);
   }
 }

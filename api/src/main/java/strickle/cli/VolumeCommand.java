@@ -69,10 +69,21 @@ final class VolumeCommand implements Runnable {
         .wallMm()
         .ifPresent(mm -> lines.add("wall    " + measures.length(mm) + " at its thinnest"));
     answer.floorMm().ifPresent(mm -> lines.add("floor   " + measures.length(mm)));
-    answer.triangles().ifPresent(n -> lines.add("mesh    closed, " + Words.count(n, "triangle")));
+    answer.triangles().ifPresent(n -> lines.addAll(mesh(answer, n)));
     answer
         .waterKgPerM3()
         .ifPresent(density -> lines.add(String.format(Locale.ROOT, "water   %.2f kg/m³", density)));
     return String.join("\n", lines) + "\n";
+  }
+
+  private static List<String> mesh(VolumeAnswer answer, int triangles) {
+    int bodies = answer.bodies().orElse(1);
+    String of = bodies == 1 ? "1 body" : bodies + " bodies";
+    String twice =
+        answer.mayCountTwice().orElse(false)
+            ? ". Bodies may overlap or lie in one another: what they share is counted twice"
+            : "";
+    String text = "closed, " + Words.count(triangles, "triangle") + ", " + of + twice;
+    return Lines.paragraph("mesh    ", "        ", text);
   }
 }

@@ -166,7 +166,7 @@ final class VolumeWays {
     Optional<MeshOptions.Scaled> scaled = mesh.read(values);
     values.done();
     StlMesh closed = scaled.orElseThrow().mesh();
-    return VolumeAnswer.ofMesh(closed.volumeMl(scaled.orElseThrow().unit()), closed.triangles());
+    return VolumeAnswer.ofMesh(closed.volumeMl(scaled.orElseThrow().unit()), closed);
   }
 
   private VolumeAnswer water(Given values) {

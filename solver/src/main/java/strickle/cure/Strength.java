@@ -64,7 +64,8 @@ public record Strength(double low, double high, boolean early) {
 
   /**
    * The band in which the part of the strength lies: an age that may be wrong by {@link Ready#BAND}
-   * either way, and the slowest and the fastest cement unless it is known.
+   * either way, by every curve here: ACI 209R's, and EN 1992-1-1's of the cement, or from the
+   * slowest to the fastest cement unless it is known.
    *
    * @param ageHours hours at 20 °C, above 0
    */
@@ -72,8 +73,8 @@ public record Strength(double low, double high, boolean early) {
     double days = ageHours / HOURS_PER_DAY;
     // Until 28 days the slowest cement is the weakest, and from then on the strongest.
     List<CementClass> classes = cement.map(List::of).orElse(List.of(CementClass.values()));
-    double low = Double.POSITIVE_INFINITY;
-    double high = 0;
+    double low = aci209(days * (1 - Ready.BAND));
+    double high = aci209(days * (1 + Ready.BAND));
     for (CementClass one : classes) {
       low = Math.min(low, fraction(days * (1 - Ready.BAND), one));
       high = Math.max(high, fraction(days * (1 + Ready.BAND), one));

@@ -16,18 +16,23 @@ record Bases(
     Function<String, Material> materials) {
 
   /** The bases of a batch of these portions. */
-  static Bases of(Mix mix, Function<String, Material> materials, List<Portion> exact) {
-    double parts = mix.dry().stream().mapToDouble(Part::parts).sum();
-    double dry = grams(exact, mix.dry().stream().map(Part::material).toList());
-    OptionalDouble cement = PigmentCheck.cement(mix, materials);
+  static Bases of(Mix mix, Function<String, Material> materials, List<Portion> portions) {
+    List<String> dry = mix.dry().stream().map(Part::material).toList();
+    boolean known = PigmentCheck.cement(mix, materials).isPresent();
     return new Bases(
-        dry,
-        cement.isPresent()
-            ? OptionalDouble.of(cement.getAsDouble() / parts * dry)
-            : OptionalDouble.empty(),
-        grams(exact, List.of(Recipe.WATER)),
-        exact.stream().mapToDouble(Portion::grams).sum(),
+        grams(portions, dry),
+        known ? OptionalDouble.of(cement(portions, dry, materials)) : OptionalDouble.empty(),
+        grams(portions, List.of(Recipe.WATER)),
+        portions.stream().mapToDouble(Portion::grams).sum(),
         materials);
+  }
+
+  private static double cement(
+      List<Portion> portions, List<String> dry, Function<String, Material> materials) {
+    return portions.stream()
+        .filter(portion -> dry.contains(portion.material()))
+        .mapToDouble(p -> p.grams() * materials.apply(p.material()).cementPercent().orElse(0) / 100)
+        .sum();
   }
 
   private static double grams(List<Portion> portions, List<String> of) {
@@ -39,17 +44,17 @@ record Bases(
 
   /** A material as it should be and as it is weighed. */
   BatchLine line(Portion exact, Portion weighed) {
-    double grams = exact.grams();
-    double error = weighed.grams() - grams;
+    double grams = weighed.grams();
+    double error = grams - exact.grams();
     OptionalDouble density = relativeDensity(exact.material());
     return new BatchLine(
         exact.material(),
+        exact.grams(),
         grams,
-        weighed.grams(),
         error,
-        grams == 0 ? 0 : 100 * error / grams,
+        exact.grams() == 0 ? 0 : 100 * error / exact.grams(),
         density.isPresent()
-            ? OptionalDouble.of(grams / density.getAsDouble())
+            ? OptionalDouble.of(exact.grams() / density.getAsDouble())
             : OptionalDouble.empty(),
         dry == 0 ? 0 : 100 * grams / dry,
         cement.isPresent() && cement.getAsDouble() > 0

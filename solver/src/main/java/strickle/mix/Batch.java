@@ -52,8 +52,9 @@ public record Batch(
   }
 
   /**
-   * Works a batch out. What is weighed is never less than what is needed: a scale's step rounds the
-   * whole up.
+   * Works a batch out. On the scale of a plan, to 0.1 g, it is weighed as a plan weighs it, rounded
+   * to the nearest. On any other scale, or rounded up, what is weighed is never less than what is
+   * needed: the scale's step rounds the whole up.
    *
    * @param materials finds a material by its id; null for an id it does not know
    * @param neededGrams what the moulds take, waste included, 0 to 10⁹
@@ -65,12 +66,13 @@ public record Batch(
     Recipe recipe = Recipe.of(mix, materials);
     double mixed = weighing.roundedUp(neededGrams);
     List<Portion> exact = recipe.forWet(mixed);
-    List<Portion> weighed = recipe.weighOut(mixed, weighing.stepGrams());
+    List<Portion> weighed = weighed(recipe, mixed, weighing);
     mustBeWeighed(exact, weighed, weighing.stepGrams());
     double total = weighed.stream().mapToDouble(Portion::grams).sum();
     double density = recipe.wetDensityKgPerM3();
     OptionalDouble airFree = airFree(mix, materials);
-    Bases bases = Bases.of(mix, materials, exact);
+    Bases bases = Bases.of(mix, materials, weighed);
+    OptionalDouble cement = Bases.of(mix, materials, exact).cement();
     List<BatchLine> lines = new ArrayList<>();
     for (int i = 0; i < exact.size(); i++) {
       lines.add(bases.line(exact.get(i), weighed.get(i)));
@@ -79,13 +81,19 @@ public record Batch(
         density,
         airFree,
         mapped(airFree, free -> 100 * (free - density) / free),
-        mapped(bases.cement(), cement -> mixed == 0 ? 0 : cement / mixed * density),
+        mapped(cement, grams -> mixed == 0 ? 0 : grams / mixed * density),
         neededGrams,
         total,
         total / density * ML_PER_LITRE,
         Math.max(0, total - neededGrams),
         lines,
         PigmentCheck.of(mix, materials));
+  }
+
+  private static List<Portion> weighed(Recipe recipe, double grams, Weighing weighing) {
+    return weighing.equals(Weighing.USUAL)
+        ? recipe.weighOut(grams)
+        : recipe.weighOut(grams, weighing.stepGrams());
   }
 
   private static void mustBeWeighed(List<Portion> exact, List<Portion> weighed, double step) {

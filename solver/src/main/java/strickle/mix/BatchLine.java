@@ -12,7 +12,8 @@ import java.util.OptionalDouble;
  * @param errorPercent the same in percent of the exact grams; 0 when those are 0
  * @param volumeMl what it fills by itself, without pores; empty when its relative density is
  *     unknown
- * @param percentOfDry of all dry materials, pigment not counted
+ * @param percentOfDry what is weighed, as are all percentages here, of all dry materials, pigment
+ *     not counted
  * @param percentOfCement of the cement; empty when that is unknown or there is none
  * @param percentOfWater of the water; empty when there is none
  * @param percentOfTotal of the wet mass

@@ -4,7 +4,7 @@ import java.util.Comparator;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
-/** Splits a whole number into whole parts by the method of largest remainders. */
+/** Splits a whole number into whole parts, each less than one away from what it should be. */
 final class LargestRemainder {
 
   /** Above a whole number by less than this is none more. */
@@ -14,7 +14,8 @@ final class LargestRemainder {
 
   /**
    * Whole parts for exact ones, each less than one away from it, that add up to the least whole
-   * number not below the sum of the exact ones.
+   * number not below the sum of the exact ones. What is left by rounding down goes where the sum of
+   * the relative errors becomes least, so to large parts rather than to a pinch of pigment.
    *
    * @param exact 0 or more each, adding up to less than 2⁵³
    */
@@ -23,7 +24,25 @@ final class LargestRemainder {
     for (double part : exact) {
       sum += part;
     }
-    return split((long) Math.ceil(sum - ROUND_OFF), i -> exact[i], exact.length);
+    long[] parts = new long[exact.length];
+    long left = (long) Math.ceil(sum - ROUND_OFF);
+    for (int i = 0; i < parts.length; i++) {
+      parts[i] = (long) Math.floor(exact[i] + ROUND_OFF);
+      left -= parts[i];
+    }
+    IntStream.range(0, parts.length)
+        .boxed()
+        .sorted(Comparator.comparingDouble((Integer i) -> -gain(exact[i], parts[i])))
+        .limit(Math.max(0, left))
+        .forEach(i -> parts[i]++);
+    return parts;
+  }
+
+  /** By how much the relative error is smaller with one more; a part of nothing gets none. */
+  private static double gain(double exact, long part) {
+    return exact > 0
+        ? (Math.abs(exact - part) - Math.abs(part + 1 - exact)) / exact
+        : Double.NEGATIVE_INFINITY;
   }
 
   /**

@@ -26,11 +26,13 @@ public final class StlMesh {
   private final double cubicUnits;
   private final double squareUnits;
   private final int triangles;
+  private final List<Bodies.Body> bodies;
 
-  private StlMesh(double cubicUnits, double squareUnits, int triangles) {
-    this.cubicUnits = cubicUnits;
+  private StlMesh(List<Bodies.Body> bodies, double squareUnits, int triangles) {
+    this.cubicUnits = Math.abs(bodies.stream().mapToDouble(Bodies.Body::cubicUnits).sum());
     this.squareUnits = squareUnits;
     this.triangles = triangles;
+    this.bodies = List.copyOf(bodies);
   }
 
   /**
@@ -39,7 +41,8 @@ public final class StlMesh {
    *
    * @throws Faulty with an empty path when the file is too large, is not STL, holds no triangles or
    *     too many, holds an impossible coordinate, encloses nothing, or is not closed: every edge
-   *     has to be used exactly twice, in opposite directions; the fault tells how many are not
+   *     has to be used exactly twice, in opposite directions; the fault tells how many are not; or
+   *     when one of its bodies is inside out and no hollow of another
    */
   public static StlMesh read(byte[] file) {
     if (file.length > MOST_BYTES) {
@@ -50,12 +53,13 @@ public final class StlMesh {
     if (triangles == 0) {
       throw refused("no triangles", "an STL file with a closed mesh");
     }
-    refuseOpen(corners);
-    double volume = Math.abs(signedVolume(corners));
-    if (!(volume > 0)) {
+    List<Bodies.Body> bodies = closed(corners).of(corners);
+    StlMesh mesh = new StlMesh(bodies, StlArea.of(corners), triangles);
+    if (!(mesh.cubicUnits > 0)) {
       throw refused("a flat mesh that encloses nothing", "a closed mesh with a volume above 0");
     }
-    return new StlMesh(volume, StlArea.of(corners), triangles);
+    mesh.refuseInsideOut();
+    return mesh;
   }
 
   /**
@@ -75,12 +79,51 @@ public final class StlMesh {
     return triangles;
   }
 
+  /** How many bodies it is of; a hollow shut off in a body is one of its own. */
+  public int bodies() {
+    return bodies.size();
+  }
+
+  /**
+   * Whether two bodies wound the same way may share room, by the boxes around them: what they share
+   * is counted twice.
+   */
+  public boolean mayCountTwice() {
+    for (int i = 0; i < bodies.size(); i++) {
+      Bodies.Body one = bodies.get(i);
+      if (bodies.subList(0, i).stream().anyMatch(o -> alike(one, o) && one.boxMeets(o))) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  // A body wound the other way is a hollow, and lies in another.
+  private void refuseInsideOut() {
+    double sum = bodies.stream().mapToDouble(Bodies.Body::cubicUnits).sum();
+    List<Bodies.Body> solid = bodies.stream().filter(b -> b.cubicUnits() * sum > 0).toList();
+    long odd =
+        bodies.stream()
+            .filter(body -> body.cubicUnits() * sum < 0)
+            .filter(body -> solid.stream().noneMatch(other -> other.boxHolds(body)))
+            .count();
+    if (odd > 0) {
+      throw refused(
+          odd + " of " + bodies.size() + " bodies inside out, beside the others",
+          "bodies whose faces are all wound outward; only a hollow within another is wound inward");
+    }
+  }
+
+  private static boolean alike(Bodies.Body one, Bodies.Body other) {
+    return one.cubicUnits() * other.cubicUnits() > 0;
+  }
+
   /** A fault of the whole file; who reads it puts the path of the file in front. */
   static Faulty refused(String found, String right) {
     return new Faulty(List.of(new Fault("", found, right)));
   }
 
-  private static void refuseOpen(double[] corners) {
+  private static Bodies closed(double[] corners) {
     Edges edges = Edges.of(corners);
     if (edges.open() > 0) {
       throw refused(
@@ -88,26 +131,16 @@ public final class StlMesh {
           "a closed mesh, every edge shared by exactly two faces wound the same way round; "
               + "close its holes, or measure it another way, as by the water that fills it");
     }
-  }
-
-  /**
-   * One sixth of Σ a·(b×c) over the faces (divergence theorem), seen from the mesh's first corner:
-   * far from the origin the products would lose their last digits.
-   */
-  private static double signedVolume(double[] corners) {
-    double sum = 0;
-    for (int i = 0; i < corners.length; i += PER_TRIANGLE) {
-      double ax = corners[i] - corners[0];
-      double ay = corners[i + 1] - corners[1];
-      double az = corners[i + 2] - corners[2];
-      double bx = corners[i + 3] - corners[0];
-      double by = corners[i + 4] - corners[1];
-      double bz = corners[i + 5] - corners[2];
-      double cx = corners[i + 6] - corners[0];
-      double cy = corners[i + 7] - corners[1];
-      double cz = corners[i + 8] - corners[2];
-      sum += ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx);
+    if (edges.crowded() > 0) {
+      throw refused(
+          "a mesh in which more than two faces meet at an edge (such edges: "
+              + edges.crowded()
+              + " of "
+              + edges.all()
+              + ")",
+          "every face once, and bodies that do not touch along an edge: join them, or move them"
+              + " apart by a hair");
     }
-    return sum / 6;
+    return edges.bodies();
   }
 }

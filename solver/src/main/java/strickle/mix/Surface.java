@@ -59,7 +59,37 @@ public final class Surface {
     if (!(sum > ROUND_OFF * added) || !(added > 0)) {
       throw refused("", "solids that leave no surface", "solids that leave more than 0 mm²");
     }
+    mustHold(shape);
     return sum;
+  }
+
+  /** Hollows are in what they are taken from: each in the only body, all together in several. */
+  private static void mustHold(List<ShapePart> shape) {
+    List<Solid> bodies =
+        shape.stream().filter(part -> !part.subtract()).map(ShapePart::solid).toList();
+    for (int i = 0; i < shape.size() && bodies.size() == 1; i++) {
+      Solid solid = shape.get(i).solid();
+      if (shape.get(i).subtract() && Vessel.faults(bodies.get(0), solid).isEmpty()) {
+        mustHold(bodies.get(0), solid, "[" + i + "]");
+      }
+    }
+    try {
+      Volume.ml(shape);
+    } catch (Faulty nothing) {
+      Fault fault = nothing.faults().get(0);
+      throw refused("", fault.found(), fault.right());
+    }
+  }
+
+  private static void mustHold(Solid body, Solid hollow, String path) {
+    try {
+      Shell.of(body, hollow);
+    } catch (Faulty outside) {
+      throw refused(
+          path,
+          outside.faults().get(0).found(),
+          "a hollow that is wholly inside the body and opens at its top");
+    }
   }
 
   private static Faulty refused(String path, String found, String right) {

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -102,5 +103,17 @@ class StrengthTest {
         IllegalArgumentException.class, () -> Strength.characteristicMpa(40, 3, CementClass.N));
     assertThrows(
         IllegalArgumentException.class, () -> Strength.characteristicMpa(0, 7, CementClass.N));
+  }
+
+  @Test
+  void everyCurveThatIsShownLiesInTheBand() {
+    for (double days : new double[] {0.1, 0.5, 1, 3, 7, 28, 90}) {
+      for (CementClass cement : CementClass.values()) {
+        Strength band = Strength.band(24 * days, Optional.of(cement));
+        for (double part : List.of(Strength.fraction(days, cement), Strength.aci209(days))) {
+          assertTrue(band.low() <= part && part <= band.high(), days + " days, " + cement);
+        }
+      }
+    }
   }
 }

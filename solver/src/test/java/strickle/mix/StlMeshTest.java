@@ -1,9 +1,11 @@
 package strickle.mix;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import strickle.book.Fault;
@@ -107,7 +109,54 @@ class StlMeshTest {
     List<double[]> mesh = Stl.tetrahedron(0, 0, 0);
     // A second tetrahedron on the other side of the first one's edge along z.
     Stl.tetrahedron(0, 0, 0).forEach(t -> mesh.add(turnedAboutZ(t)));
-    assertTrue(refusal(Stl.text(mesh)).contains("open edges: 1 of 11"));
+    assertEquals(
+        "a mesh in which more than two faces meet at an edge (such edges: 1 of 11)",
+        refusal(Stl.text(mesh)));
+  }
+
+  @Test
+  void bodiesAreCountedAndThoseApartAddUp() {
+    StlMesh one = StlMesh.read(Stl.text(Stl.tetrahedron(0, 0, 0)));
+    assertEquals(1, one.bodies());
+    assertFalse(one.mayCountTwice());
+    StlMesh two = StlMesh.read(Stl.text(with(Stl.tetrahedron(5, 0, 0))));
+    assertEquals(2, two.bodies());
+    assertEquals(2 * SIXTH_OF_A_MM3, two.volumeMl(LengthUnit.MM), 1e-15);
+    assertFalse(two.mayCountTwice());
+  }
+
+  @Test
+  void bodiesThatMayShareRoomAreTold() {
+    StlMesh two = StlMesh.read(Stl.text(with(Stl.tetrahedron(0.25, 0.125, 0.125))));
+    assertEquals(2, two.bodies());
+    assertTrue(two.mayCountTwice());
+  }
+
+  @Test
+  void aBodyInsideOutBesideAnotherIsRefusedWhereverItStands() {
+    List<double[]> inward = Stl.tetrahedron(5, 0, 0).stream().map(Stl::flipped).toList();
+    assertTrue(refusal(Stl.text(with(scaled(inward, 2)))).startsWith("1 of 2 bodies inside out"));
+    assertTrue(refusal(Stl.text(with(scaled(inward, 0.5)))).startsWith("1 of 2 bodies inside out"));
+  }
+
+  @Test
+  void aHollowWoundInwardIsTakenAway() {
+    List<double[]> hollow =
+        scaled(Stl.tetrahedron(0.25, 0.25, 0.25).stream().map(Stl::flipped).toList(), 0.5);
+    StlMesh mesh = StlMesh.read(Stl.text(with(hollow)));
+    assertEquals(2, mesh.bodies());
+    assertEquals(SIXTH_OF_A_MM3 * (1 - 0.125), mesh.volumeMl(LengthUnit.MM), 1e-15);
+    assertFalse(mesh.mayCountTwice());
+  }
+
+  private static List<double[]> with(List<double[]> other) {
+    List<double[]> mesh = Stl.tetrahedron(0, 0, 0);
+    mesh.addAll(other);
+    return mesh;
+  }
+
+  private static List<double[]> scaled(List<double[]> mesh, double by) {
+    return mesh.stream().map(t -> Arrays.stream(t).map(x -> x * by).toArray()).toList();
   }
 
   private static double[] turnedAboutZ(double[] t) {

@@ -158,4 +158,26 @@ class SurfaceTest {
     assertEquals(one.topMm2(), other.topMm2(), TINY);
     assertEquals(one.sideMm2(), other.sideMm2(), TINY);
   }
+
+  @Test
+  void aHollowThatItsBodyCannotHoldIsRefused() {
+    Solid body = new Solid.Cylinder(60, 100);
+    assertTrue(found(body, new Solid.Cylinder(70, 90)).contains("through the wall by 10.0 mm"));
+    assertTrue(found(body, new Solid.Cylinder(50, 110)).contains("through the floor by 10.0 mm"));
+    assertTrue(found(new Solid.Torus(60, 10), new Solid.Box(90, 90, 90)).contains("taken away"));
+    // Two of them together are more than the body, though each would go in.
+    ShapePart half = new ShapePart(new Solid.Cylinder(50, 90), true);
+    List<ShapePart> shape = List.of(new ShapePart(body, false), half, half);
+    assertTrue(
+        assertThrows(Faulty.class, () -> Surface.mm2(shape))
+            .faults()
+            .get(0)
+            .found()
+            .contains("taken away"));
+  }
+
+  private static String found(Solid body, Solid hollow) {
+    List<ShapePart> shape = List.of(new ShapePart(body, false), new ShapePart(hollow, true));
+    return assertThrows(Faulty.class, () -> Surface.mm2(shape)).faults().get(0).found();
+  }
 }

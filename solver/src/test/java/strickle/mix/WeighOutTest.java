@@ -47,7 +47,8 @@ class WeighOutTest {
 
   @Test
   void stepsAddUpToTheLeastThatIsNotBelowTheWhole() {
-    // 2.5 + 4.2 + 3.4 are 10.1: the floors leave two for 11, and 0.5 and 0.4 lost most.
+    // 2.5 + 4.2 + 3.4 are 10.1: the floors leave two for 11; one more is relatively least
+    // for 2.5, then for 3.4.
     assertArrayEquals(new long[] {3, 4, 4}, LargestRemainder.atLeast(new double[] {2.5, 4.2, 3.4}));
     assertArrayEquals(new long[] {2, 3}, LargestRemainder.atLeast(new double[] {2, 3}));
     // Binary fractions of 10 tenths may be a hair above 1: no step more for that.
