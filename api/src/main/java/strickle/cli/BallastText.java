@@ -12,8 +12,15 @@ import strickle.cli.Table.Column;
 /** Lift, ballast and pressure as a page of text. */
 final class BallastText {
 
+  private static final String SEALED = ", as long as no mix gets under what is sealed.";
+
+  /** Standard gravity, m/s². */
+  private static final double GRAVITY = 9.80665;
+
+  private static final double ROUND_OFF = 1e-9;
+
   /** A pound's weight, from the exact pound and standard gravity. */
-  private static final double NEWTONS_PER_POUND_FORCE = UsUnits.KG_PER_POUND * 9.80665;
+  private static final double NEWTONS_PER_POUND_FORCE = UsUnits.KG_PER_POUND * GRAVITY;
 
   private static final double PASCALS_PER_POUND_ON_A_SQUARE_FOOT =
       NEWTONS_PER_POUND_FORCE / UsUnits.M2_PER_SQUARE_FOOT;
@@ -43,16 +50,27 @@ final class BallastText {
     Table table = new Table("", Column.left(50), Column.left(40));
     table.row("the core displaces", measures.volume(lift.displacedMl()));
     table.row("of wet mix that is", measures.mass(lift.displacedGrams()));
-    table.row("the mix lifts it with", force(lift.grossNewtons()));
-    table.row("less its own weight", force(lift.netNewtons()));
+    double gross = lift.grossNewtons();
+    table.row(
+        gross < 0 ? "the mix presses it down with" : "the mix lifts it with",
+        force(Math.abs(gross)));
+    double net = lift.netNewtons();
+    String down = gross < 0 ? "and with its own weight, with" : "its own weight holds it, with";
+    table.row(net < 0 ? down : "less its own weight", force(Math.abs(net)));
     String ballast = measures.mass(lift.ballastGrams());
     table.row("ballast, " + Words.plain(lift.safetyFactor()) + " times that", ballast);
     lines.addAll(table.lines());
     if (lift.netNewtons() <= 0) {
-      add("It stays down by itself, as long as no mix gets under what is sealed.");
+      add("It stays down by itself" + (isSealed(lift) ? SEALED : "."));
     } else {
       add("Hold the core against turning and shifting too: ballast only keeps it down.");
     }
+  }
+
+  // The mix lifts a core that hangs in it with the weight of all that the core displaces.
+  private static boolean isSealed(Lift lift) {
+    double hung = lift.displacedGrams() / 1000 * GRAVITY;
+    return lift.grossNewtons() < hung * (1 - ROUND_OFF);
   }
 
   private void pressure(Pressure pressure) {
@@ -97,7 +115,7 @@ final class BallastText {
           one.piece(),
           one.mix(),
           measures.volume(one.lift().displacedMl()),
-          force(one.lift().netNewtons()),
+          one.lift().netNewtons() > 0 ? force(one.lift().netNewtons()) : "none",
           measures.mass(one.lift().ballastGrams()));
     }
     lines.addAll(table.lines());

@@ -2,6 +2,7 @@ package strickle.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Breaks text into lines. */
 final class Lines {
@@ -11,11 +12,18 @@ final class Lines {
 
   private Lines() {}
 
+  /** Spaces at which a line may end: none between a number and its unit. */
+  private static final Pattern SPACES =
+      Pattern.compile(
+          "(?<![0-9])\\s+|(?<=[0-9])\\s+(?!(?:%|°C|°F|K|kg|g|lb|lbf|oz|N|kPa|MPa|ml|l|mm|µm|h|min"
+              + "|kg/m³|kg/m²/h|lb/ft²/h|lb/ft²|km/h|mph)(?:[.,;:)]|\\s|$))");
+
   /** A text in lines of so many columns, broken at spaces, and inside words only when it must. */
   static List<String> wrap(String text, int columns) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.strip().split("\\s+", -1)) {
+    for (String one : SPACES.split(text.strip(), -1)) {
+      String word = one.replaceAll("\\s+", " ");
       String rest = word;
       if (!line.isEmpty() && Width.of(line.toString()) + 1 + Width.of(rest) > columns) {
         lines.add(line.toString());

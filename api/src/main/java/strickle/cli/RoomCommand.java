@@ -160,9 +160,9 @@ final class RoomCommand implements Runnable {
   private static String text(RoomWords words, Evaporation rate, double wind, CoatingAir air) {
     List<String> lines = new ArrayList<>();
     add(lines, "evaporation  ", words.estimate(rate) + ": " + words.advice(rate));
-    if (Double.isFinite(wind) && wind > 0) {
+    if (0 < wind && wind <= Evaporation.MOST_WIND_KM_PER_HOUR) {
       String enough = "a wind of " + words.wind(wind) + " makes it ";
-      add(lines, "             ", enough + words.rate(Evaporation.RAISED));
+      add(lines, "             ", enough + words.limit(Evaporation.RAISED));
     }
     String margin = words.degrees(Math.abs(air.marginC()));
     String side = air.marginC() < 0 ? " below it: " : " above it: ";

@@ -25,6 +25,13 @@ record RoomWords(boolean us) {
         : text("%.2f kg/m²/h", kgPerM2Hour);
   }
 
+  /** A limit, in as many digits as it was given with: "0.5 kg/m²/h", "0.1 lb/ft²/h". */
+  String limit(double kgPerM2Hour) {
+    return us
+        ? text("%.1f lb/ft²/h", kgPerM2Hour / KG_PER_M2_OF_A_POUND_PER_SQUARE_FOOT)
+        : text("%.1f kg/m²/h", kgPerM2Hour);
+  }
+
   /** "8.2 km/h", "5.1 mph". */
   String wind(double kmPerHour) {
     return us ? text("%.1f mph", kmPerHour / KM_PER_MILE) : text("%.1f km/h", kmPerHour);
@@ -50,10 +57,10 @@ record RoomWords(boolean us) {
   String advice(Evaporation evaporation) {
     return switch (evaporation.level()) {
       case LOW -> "slow; no need to hurry";
-      case NEAR -> "may come near " + rate(Evaporation.RAISED) + ": keep wind off the pour";
+      case NEAR -> "may pass " + limit(Evaporation.RAISED) + ": keep wind off the pour";
       case RAISED ->
-          "over " + rate(Evaporation.RAISED) + ": cover the pour; rich and fine mixes crack";
-      case HIGH -> "over " + rate(Evaporation.HIGH) + ": cover the pour at once";
+          "over " + limit(Evaporation.RAISED) + ": cover the pour; rich and fine mixes crack";
+      case HIGH -> "over " + limit(Evaporation.HIGH) + ": cover the pour at once";
     };
   }
 

@@ -1,6 +1,7 @@
 package strickle.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
@@ -63,7 +64,7 @@ class BallastCommandTest {
                 "--sealed")
             .done()
             .out();
-    assertTrue(out.contains("ballast, 1.5 times that  0.0 g\n"), out);
+    assertTrue(out.replaceAll(" +", " ").contains("ballast, 1.5 times that 0.0 g\n"), out);
     assertTrue(out.contains("It stays down by itself"), out);
   }
 
@@ -149,5 +150,43 @@ class BallastCommandTest {
     assertTrue(at >= 0, field + " in " + out);
     String rest = out.substring(at + field.length() + 4);
     return Double.parseDouble(rest.split("[,}\\s]", 2)[0]);
+  }
+
+  @Test
+  void aHeavyCoreThatHangsStaysDownAndNothingIsSaidOfSealing() {
+    String out =
+        Shell.run(
+                "ballast",
+                "--core",
+                "box:length=50,width=50,height=50",
+                "--density",
+                "2250",
+                "--mass",
+                "1kg")
+            .done()
+            .out();
+    assertTrue(out.contains("It stays down by itself.\n"), out);
+    assertTrue(out.contains("its own weight holds it, with"), out);
+    assertFalse(out.contains("sealed"), out);
+  }
+
+  @Test
+  void aSealedCoreThatNarrowsUpwardIsPressedDown() {
+    String out =
+        Shell.run(
+                "ballast",
+                "--core",
+                "cone-frustum:bottom-radius=50,top-radius=30,height=80",
+                "--density",
+                "2250",
+                "--mass",
+                "1",
+                "--sealed")
+            .done()
+            .out();
+    assertTrue(out.contains("the mix presses it down with"), out);
+    assertTrue(out.contains("and with its own weight, with"), out);
+    assertFalse(out.contains(" -"), out);
+    assertTrue(out.contains("as long as no mix gets under what is sealed"), out);
   }
 }

@@ -200,4 +200,43 @@ class RoomCommandTest {
     assertEquals(2, refused.code());
     assertEquals(List.of(path), refused.paths(), refused.err());
   }
+
+  @Test
+  void anEstimateWhoseUpperEndIsOverALimitMayPassIt() {
+    // By the formula 0.48 kg/m²/h in still air, up to 0.67.
+    String out = run("room", "--air-c", "20", "--humidity-percent", "40", "--wind-km-h", "12");
+    assertTrue(out.contains("may pass 0.5 kg/m²/h"), out);
+    assertFalse(out.contains("may come near"), out);
+  }
+
+  @Test
+  void aWindThatNobodyCouldGiveIsNotTold() {
+    String out = run("room", "--air-c", "10", "--humidity-percent", "90");
+    assertFalse(out.contains("a wind of"), out);
+    assertTrue(run("room", "--air-c", "25", "--humidity-percent", "40").contains("a wind of"));
+  }
+
+  @Test
+  void limitsAreToldInOneWayAndUnitsStayWithTheirNumbers() {
+    String us =
+        run(
+            "room",
+            "--air-c",
+            "35",
+            "--humidity-percent",
+            "20",
+            "--wind-km-h",
+            "30",
+            "--units",
+            "us");
+    assertTrue(us.contains("over 0.2 lb/ft²/h"), us);
+    assertFalse(us.contains("0.205"), us);
+    for (String line : us.split("\n", -1)) {
+      assertFalse(line.matches(".*[0-9]$"), line);
+    }
+  }
+
+  private static String run(String... words) {
+    return Shell.run((Object[]) words).done().out();
+  }
 }
