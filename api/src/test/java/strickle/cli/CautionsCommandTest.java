@@ -40,8 +40,9 @@ class CautionsCommandTest {
     Path book = Shell.file(folder, "book.json", Shell.example());
     Path plan = folder.resolve("week.json");
     Shell.run("plan", book, "--schedules", "1", "--out", plan).done();
-    String out = Shell.run("cautions", book, "--plan", plan).done().out().replaceAll("\\s+", " ");
-    assertTrue(out.contains("the ballast of a deep planter, 7.9 kg"), out);
+    String out = Shell.run("cautions", book, "--plan", plan).done().out();
+    String words = out.replaceAll("\\s+", " ");
+    assertTrue(words.contains("the ballast of a deep planter, 7.9 kg"), out);
     assertFalse(out.contains("filled, "), out);
     assertFalse(out.contains(head(Caution.SANDING)), out);
     assertTrue(out.contains(head(Caution.COATS)), out);

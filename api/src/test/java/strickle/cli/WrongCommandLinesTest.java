@@ -15,7 +15,7 @@ class WrongCommandLinesTest {
   @Test
   void aCommandIsNeeded() {
     Shell.Result result = refused();
-    assertTrue(result.err().contains("check or demo"), result.err());
+    assertTrue(result.err().contains("check, demo or serve"), result.err());
   }
 
   @Test
