@@ -30,7 +30,6 @@ public final class Password {
   private static final int LANES = 1;
   private static final int SALT_BYTES = 16;
   private static final int HASH_BYTES = 32;
-  private static final String FORM = "$argon2id$v=19$m=%d,t=%d,p=%d$%s$%s";
   private static final Pattern PARTS =
       Pattern.compile(
           "\\$argon2id\\$v=19\\$m=([0-9]{1,7}),t=([0-9]{1,3}),p=([0-9]{1,2})"
@@ -54,8 +53,8 @@ public final class Password {
     new SecureRandom().nextBytes(salt);
     byte[] hash = hash(password, salt, MEMORY_KIB, PASSES, LANES, HASH_BYTES);
     Base64.Encoder text = Base64.getEncoder().withoutPadding();
-    return FORM.formatted(
-        MEMORY_KIB, PASSES, LANES, text.encodeToString(salt), text.encodeToString(hash));
+    return "$argon2id$v=19$m=%d,t=%d,p=%d$%s$%s"
+        .formatted(MEMORY_KIB, PASSES, LANES, text.encodeToString(salt), text.encodeToString(hash));
   }
 
   /**

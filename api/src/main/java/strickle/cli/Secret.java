@@ -22,11 +22,11 @@ final class Secret {
    * @return nothing when there is no line
    */
   static Optional<String> read(String question) {
-    Console console = System.console();
-    if (console != null && isTerminal()) {
-      return Optional.ofNullable(console.readPassword("%s: ", question)).map(String::new);
-    }
-    return firstLine(System.in);
+    // Java 21 has no console at all where there is no terminal; later ones have one that is none.
+    Optional<Console> console = Optional.ofNullable(System.console()).filter(one -> isTerminal());
+    return console.isPresent()
+        ? Optional.ofNullable(console.get().readPassword("%s: ", question)).map(String::new)
+        : firstLine(System.in);
   }
 
   private static Optional<String> firstLine(InputStream in) {

@@ -7,11 +7,13 @@ import com.github.kagkarlsson.scheduler.task.helper.Tasks;
 import java.time.Clock;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.Optional;
 import java.util.Set;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledFuture;
 import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.slf4j.Logger;
@@ -44,6 +46,7 @@ public final class PlanQueue implements AutoCloseable {
   private final ScheduledExecutorService ticks;
   private final Set<PlanAttempt> running = ConcurrentHashMap.newKeySet();
   private final AtomicBoolean closed = new AtomicBoolean();
+  private Optional<ScheduledFuture<?>> sweeping = Optional.empty();
 
   /**
    * How often a queue looks and shows itself.
@@ -97,11 +100,16 @@ public final class PlanQueue implements AutoCloseable {
           });
     }
     PlanQueue queue = new PlanQueue(database, clock, work, pace);
-    queue.scheduler.start();
-    queue.sweep();
-    queue.ticks.scheduleWithFixedDelay(
-        queue::sweep, SWEEP.toMillis(), SWEEP.toMillis(), TimeUnit.MILLISECONDS);
+    queue.begin();
     return queue;
+  }
+
+  private void begin() {
+    scheduler.start();
+    sweep();
+    long pause = SWEEP.toMillis();
+    sweeping =
+        Optional.of(ticks.scheduleWithFixedDelay(this::sweep, pause, pause, TimeUnit.MILLISECONDS));
   }
 
   /** Queues a plan that has been asked for; told twice it is queued once. */
@@ -146,6 +154,7 @@ public final class PlanQueue implements AutoCloseable {
     if (closed.getAndSet(true)) {
       return;
     }
+    sweeping.ifPresent(regular -> regular.cancel(false));
     running.forEach(PlanAttempt::end);
     scheduler.stop();
     ticks.shutdownNow();
