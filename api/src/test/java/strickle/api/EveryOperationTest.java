@@ -37,9 +37,6 @@ class EveryOperationTest {
   private static final String QUICK =
       "{\"from\": \"2027-03-01T00:00\", \"schedules\": 20, \"seed\": 1,"
           + " \"orderingFrom\": \"2027-02-20T09:00\"}";
-  private static final String PIN =
-      "{\"kind\": \"pour\", \"piece\": \"%s\", \"castings\": 1, \"person\": \"%s\","
-          + " \"start\": \"2027-03-02T19:00\"}";
   private static final String WEIGHTS =
       Stream.of(
               "01T09:00 5200",
@@ -110,7 +107,14 @@ class EveryOperationTest {
     for (Collection collection : Collection.ALL) {
       if (collection.name().equals("pins")) {
         String piece = first("pieces").path("id").asString();
-        cycle("pins", PIN.formatted(piece, first("people").path("id").asString()));
+        String person = first("people").path("id").asString();
+        cycle(
+            "pins",
+            "{\"kind\": \"pour\", \"piece\": \""
+                + piece
+                + "\", \"castings\": 1, \"person\": \""
+                + person
+                + "\", \"start\": \"2027-03-02T19:00\"}");
       } else {
         ObjectNode copy = (ObjectNode) first(collection.name());
         cycle(collection.name(), copy.put("id", "copy-1").toString());
