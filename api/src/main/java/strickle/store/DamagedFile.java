@@ -31,6 +31,9 @@ final class DamagedFile {
                 .orElse(", there is no copy")
             : "";
     String said = trouble.getCause() == null ? "" : ": " + trouble.getCause().getMessage();
-    return new StoreTrouble(trouble.kind(), where + copy + said, trouble);
+    // A file is never out of reach; whatever cannot be told more closely lies with the device.
+    StoreTrouble.Kind kind =
+        trouble.kind() == StoreTrouble.Kind.UNREACHABLE ? StoreTrouble.Kind.DEVICE : trouble.kind();
+    return new StoreTrouble(kind, where + copy + said, trouble);
   }
 }

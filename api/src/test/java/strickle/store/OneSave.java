@@ -3,6 +3,7 @@ package strickle.store;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.util.logging.LogManager;
 
 /** Changes a studio once and ends: what a disk that fails is tried on. */
 final class OneSave {
@@ -18,6 +19,7 @@ final class OneSave {
    * @param arguments the folder, and the file that is there while it saves
    */
   public static void main(String[] arguments) throws Exception {
+    LogManager.getLogManager().reset();
     Path saving = Path.of(arguments[1]);
     int code = REFUSED;
     try (Database database = Database.inFolder(Path.of(arguments[0]))) {
