@@ -32,6 +32,7 @@ final class BookRoutes {
 
   /** The routes. */
   static List<Route> all() {
+    BookTexts texts = new BookTexts();
     return List.of(
         new Route(
             Operation.of(
@@ -42,7 +43,7 @@ final class BookRoutes {
                     "The whole book.",
                     "What the studio owns, makes and owes, as the file strickle-book/1 has it.")
                 .answering(Answer.of(Status.OK, "The book.", BOOK, "ETag")),
-            BookRoutes::read),
+            call -> read(call, texts)),
         new Route(
             Operation.of(
                     "PUT",
@@ -79,10 +80,11 @@ final class BookRoutes {
             BookRoutes::changeStudio));
   }
 
-  private static Reply read(Call call) {
-    Kept now = call.studio().now();
+  private static Reply read(Call call, BookTexts texts) {
+    StudioStore studio = call.studio();
+    Kept now = studio.now();
     return Matching.reading(
-        call, Etag.of(now.revision()), () -> Reply.json(Status.OK, BookFile.write(now.book())));
+        call, Etag.of(now.revision()), () -> Reply.json(Status.OK, texts.of(studio, now)));
   }
 
   private static Reply change(Call call) {

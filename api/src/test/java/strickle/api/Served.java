@@ -147,6 +147,7 @@ final class Served implements AutoCloseable {
   @Override
   public void close() {
     process.destroyForcibly();
+    process.onExit().join();
     client.close();
   }
 }

@@ -1,0 +1,27 @@
+package strickle.api;
+
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import strickle.json.BookFile;
+import strickle.store.Kept;
+import strickle.store.StudioStore;
+
+/** The book of each studio as it was written last: it is read far more often than changed. */
+final class BookTexts {
+
+  private record Written(long revision, String text) {}
+
+  private final Map<String, Written> newest = new ConcurrentHashMap<>();
+
+  /** The book of a studio as JSON. */
+  String of(StudioStore studio, Kept now) {
+    String id = studio.studio().id();
+    Written known = newest.get(id);
+    if (known != null && known.revision() == now.revision()) {
+      return known.text();
+    }
+    Written written = new Written(now.revision(), BookFile.write(now.book()));
+    newest.put(id, written);
+    return written.text();
+  }
+}
