@@ -150,7 +150,7 @@ class WhatIfTest {
             .moulds(Studios.mould("slab", "tray", "core"))
             .book();
     Answer answer = answer(book, FROM);
-    assertEquals("form:tray+1 form:core+1", answer.tried().get(0).change().text());
+    assertEquals("form:core+1 form:tray+1", answer.tried().get(0).change().text());
     assertEquals(0, answer.tried().get(0).plan().totals().lateOrders());
     assertEquals(1, with(answer, "form:tray+1").lateOrders());
     assertEquals(1, with(answer, "form:core+1").lateOrders());
