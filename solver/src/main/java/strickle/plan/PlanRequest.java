@@ -14,8 +14,8 @@ import java.util.OptionalDouble;
  * @param coverPercent in how many of a hundred cases the castings of a piece have to bring what is
  *     asked for, 50 to 99.9; empty for as many castings as do on average
  * @param present a plan to begin the search from, made for this book or one much like it
- * @param ordering from when on materials can be ordered: what uses one that is short in stock starts
- *     no earlier than it can be there; empty when materials are not waited for
+ * @param ordering from when on materials can be ordered: what uses one that is short in stock
+ *     starts no earlier than it can be there; empty when materials are not waited for
  */
 public record PlanRequest(
     OffsetDateTime from,
