@@ -20,8 +20,10 @@ public enum Act {
   SAND,
   /** Makes the piece wet. */
   WET,
-  /** Handles it otherwise, which no rule minds. */
-  HANDLE;
+  /** Handles it otherwise, which no rule minds but that of the wet coat. */
+  HANDLE,
+  /** Looks at it or leaves it as it is, which marks no coat. */
+  LOOK;
 
   /** They leave something on the piece. */
   static final Set<Act> PUTS_ON = Set.of(SEAL, PAINT, LEAF, GLUE);

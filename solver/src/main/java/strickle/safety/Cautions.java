@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import strickle.book.Book;
 import strickle.book.Material;
@@ -56,11 +55,11 @@ public final class Cautions {
   private List<Shown> all(List<Load> loads) {
     add(Caution.WET_CEMENT, pieces.stream().map(piece -> mix(piece).name()).map("pour "::concat));
     add(Caution.DRY_DUST, powders().map(Material::name).map("weigh "::concat));
-    add(Caution.SANDING, steps(doing -> doing.does(Act.SAND) && !doing.wet()));
+    add(Caution.SANDING, steps(Doing::dusty));
     add(Caution.LIFTING, heavy(loads));
     add(Caution.COATS, steps(Doing::handlesCoats));
     add(Caution.VENTILATION, steps(Doing::handlesCoats));
-    add(Caution.FOOD, pieces.stream().map(Piece::name).filter(Cautions::isForFood));
+    add(Caution.FOOD, pieces.stream().map(Piece::name).filter(Foods::isForFood));
     add(Caution.CHROMATE, dry().filter(Cautions::isCement).map(Material::name));
     return shown;
   }
@@ -117,15 +116,6 @@ public final class Cautions {
     return material.cementPercent().isPresent()
         ? material.cementPercent().getAsDouble() > 0
         : Vocabulary.names(material.kind(), Vocabulary.BINDERS);
-  }
-
-  private static boolean isForFood(String name) {
-    Set<String> found =
-        Vocabulary.wordsOf(name).stream()
-            .flatMap(word -> Vocabulary.plain(word, Vocabulary.FOOD).stream())
-            .collect(Collectors.toSet());
-    boolean perhaps = Vocabulary.FOOD_PERHAPS.containsAll(found);
-    return !found.isEmpty() && !(perhaps && Vocabulary.names(name, Vocabulary.NO_FOOD));
   }
 
   private static String words(Load load) {

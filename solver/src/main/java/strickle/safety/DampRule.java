@@ -13,7 +13,7 @@ final class DampRule {
     int wetted = -1;
     for (int step = 0; step < course.steps(); step++) {
       Doing doing = course.at(step);
-      boolean colours = doing.does(Act.PAINT) || doing.does(Act.LEAF);
+      boolean colours = doing.does(Act.LEAF) || (doing.does(Act.PAINT) && !likesDamp(doing));
       double dry = course.hours(wetted, step);
       // One that seals, washes and paints at once does that in the order of its words; who knows.
       if (colours && !doing.does(Act.SEAL) && dry < RouteSense.DAMP_HOURS) {
@@ -25,6 +25,10 @@ final class DampRule {
       wetted = doing.wet() ? step : wetted;
     }
     return advice;
+  }
+
+  private static boolean likesDamp(Doing doing) {
+    return Vocabulary.names(doing.step().step(), Vocabulary.LIKES_DAMP);
   }
 
   private static Advice said(Course course, int step, int wetted, double dry) {

@@ -14,12 +14,12 @@ import strickle.book.Step;
  * @param named everything its words name, done here or not, but the closing of a carton
  * @param sure false when other words in it could mean another act
  * @param wet whether it works with water
- * @param dry whether its words say that it works dry
+ * @param dusty whether it takes something off without water: "sand, then rinse" does
  */
-record Doing(Step step, Set<Act> acts, Set<Act> named, boolean sure, boolean wet, boolean dry) {
+record Doing(Step step, Set<Act> acts, Set<Act> named, boolean sure, boolean wet, boolean dusty) {
 
-  private static final Pattern CLAUSES = Pattern.compile("\\s*(?:\\band\\b|\\bthen\\b|[,;&+])\\s*");
-  private static final String DRY = "dry";
+  private static final Pattern CLAUSES =
+      Pattern.compile("\\s*(?:\\band\\b|\\bthen\\b|[,;&+/]|[.]\\s)\\s*");
 
   Doing {
     acts = Set.copyOf(acts);
@@ -43,9 +43,15 @@ record Doing(Step step, Set<Act> acts, Set<Act> named, boolean sure, boolean wet
       acts.add(Act.SEAL);
       sure = false;
     }
-    boolean wet = acts.contains(Act.WET) || Vocabulary.names(step.step(), Vocabulary.WATER);
-    boolean dry = Vocabulary.wordsOf(step.step()).contains(DRY);
-    return new Doing(step, acts, named, sure, wet, dry);
+    boolean wet = clauses.stream().anyMatch(Clause::wet);
+    return new Doing(step, acts, named, sure, wet, dusty(clauses));
+  }
+
+  // What is wet stays so in the clauses behind: wet sand and polish.
+  private static boolean dusty(List<Clause> clauses) {
+    return clauses.stream()
+        .takeWhile(clause -> !clause.wet())
+        .anyMatch(clause -> clause.acts().contains(Act.SAND));
   }
 
   boolean does(Act act) {
@@ -68,6 +74,19 @@ record Doing(Step step, Set<Act> acts, Set<Act> named, boolean sure, boolean wet
   boolean passesOver() {
     return named.stream().anyMatch(Act.PUTS_ON::contains)
         && acts.stream().noneMatch(Act.PUTS_ON::contains);
+  }
+
+  /** Whether it does nothing that could mark a wet coat. */
+  boolean leavesCoatsAlone() {
+    return acts.isEmpty() || acts.equals(Set.of(Act.LOOK));
+  }
+
+  /** Whether it takes off of a coat what is too much, as wax is buffed and oil is wiped. */
+  boolean rubsOut(Doing coat) {
+    return Vocabulary.names(step.step(), Vocabulary.TOO_MUCH)
+        || (Vocabulary.names(step.step(), Vocabulary.RUBS_OUT)
+            && Vocabulary.names(coat.step().step(), Vocabulary.RUBBED_OUT)
+            && acts.stream().noneMatch(Act.PUTS_ON::contains));
   }
 
   /** Whether something is laid in it, or held where it was laid. */

@@ -23,46 +23,94 @@ final class Vocabulary {
       Map.of(
           Act.SEAL,
           list(
-              "seal sealer sealant reseal varnish lacquer impregnate wax beeswax oil linseed tung"
-                  + " topcoat clearcoat undercoat basecoat overcoat recoat primer prime coat spray"
-                  + " resin epoxy acrylic polyurethane urethane shellac siloxane silane"),
+              "seal sealer sealant reseal sealcoat varnish lacquer impregnate impregnation wax beeswax"
+                  + " carnauba oil linseed tung topcoat clearcoat undercoat basecoat overcoat recoat"
+                  + " primer prime coat spray resin epoxy acrylic polyurethane urethane shellac"
+                  + " siloxane silane repellent hydrophobe hydrophobic waterproof densify densifier"
+                  + " hardener"),
           Act.PAINT,
-          list("paint repaint limewash whitewash stencil glaze enamel stain dye tint ink"),
+          list(
+              "paint repaint limewash whitewash stencil glaze enamel stain dye tint ink airbrush"
+                  + " patina pigment color colour"),
           Act.LEAF,
           list("leaf gild foil"),
           Act.GLUE,
-          list("glue adhesive bond stick size mastic caulk"),
+          list("glue superglue adhesive bond size mastic caulk silicone"),
           Act.LAY,
           list(
-              "felt cork pad lay attach mount decal label stack wrap affix join inlay embed fix"
-                  + " fasten"),
+              "felt cork pad lay attach mount decal label sticker stack wrap affix join inlay embed"
+                  + " fix fasten stick insert fit screw magnet bumper feet pin hook hanger dot movement"
+                  + " stud"),
           Act.PRESS,
-          list("press clamp"),
+          list("press clamp weight"),
           Act.SAND,
           list(
-              "sand rub grind polish hone bevel flatten file drill cut abrade scrape buff saw lap"
-                  + " burnish"),
+              "sand rub grind polish hone bevel flatten file drill cut abrade scrape saw lap smooth"
+                  + " chamfer rasp sandpaper sandblast blast tumble engrave chisel diamond rout"
+                  + " router"),
           Act.WET,
-          list("wash rinse soak scrub slurry mist etch bag grout"),
+          list(
+              "wash rinse soak scrub slurry mist etch bag grout skim dip submerge immerse steam"
+                  + " hose"),
           Act.HANDLE,
           list(
-              "knock pick trim deburr fettle brush wipe dust check inspect pack box sign stamp wire"
-                  + " thread photograph weigh sort clean cure turn string remove strip fill patch"
-                  + " touch dab roll apply"));
+              "knock pick trim deburr fettle brush wipe dust pack box sign stamp wire thread weigh"
+                  + " sort clean turn string remove strip fill patch touch buff burnish mask tape"
+                  + " peel tie vacuum price"),
+          Act.LOOK,
+          list("check inspect look photograph photo count cure store"));
 
   /** Coats that are named beside what is done with them: spray glue, a coat of paint. */
   static final Set<String> COATS =
-      list("coat spray resin epoxy acrylic polyurethane urethane primer oil");
+      list("coat spray resin epoxy acrylic polyurethane urethane primer oil silicone waterproof");
+
+  /** Coats that glue as well: what is laid into them is glued. */
+  static final Set<String> GLUES_TOO = list("resin epoxy polyurethane urethane");
+
+  /** What is rubbed or wiped off again while it is wet, as it should be. */
+  static final Set<String> RUBBED_OUT =
+      list("wax beeswax carnauba oil linseed tung impregnate impregnation repellent");
+
+  /** How it is rubbed out. */
+  static final Set<String> RUBS_OUT = list("buff wipe polish burnish");
+
+  /** What has to come off a coat while it is wet. */
+  static final Set<String> TOO_MUCH = list("excess surplus residue haze");
+
+  /** Of lime and water: they want a damp piece. */
+  static final Set<String> LIKES_DAMP = list("limewash whitewash");
+
+  /** Of cement: a coat of these is wet work, and closes nothing. */
+  static final Set<String> CEMENT_COATS = list("slurry skim");
+
+  /** Shades, which are put on only where the work does not say otherwise: check the colour. */
+  static final Set<String> SHADES = list("color colour pigment");
+
+  /** Edges, and what is done to nothing else by the same words. */
+  static final Set<String> EDGES = list("edge corner arris rim lip");
+
+  /** Words that take something off an edge. */
+  static final Set<String> EASES = list("ease break soften");
+
+  /** Nobody breathes the dust of these. */
+  static final Set<String> SOFT =
+      list("felt cork wick cord thread string ribbon tape paper tissue foam label sticker leather");
+
+  /** With these, wax is for a candle. */
+  static final Set<String> CANDLE = list("wick candle soy scent fragrance pour fill melt");
+
+  /** Wax, which may be a coat or a candle. */
+  static final Set<String> WAX = list("wax beeswax");
 
   /** Ways of putting something on, and nothing else when something to put on is named. */
-  static final Set<String> APPLIES = list("brush wipe rub lay mist soak dab roll apply");
+  static final Set<String> APPLIES = list("brush wipe rub lay mist soak dab roll dip");
 
   /** Work that is not the putting on of the coat that is named with it: sand the leaf tray. */
   static final Set<String> STAYS =
       list(
           "sand grind hone bevel flatten file drill cut abrade scrape saw deburr fettle trim knock"
               + " pick check inspect photograph weigh sort pack box remove strip cure wash rinse"
-              + " scrub etch clean");
+              + " scrub etch clean photo count look mask peel price");
 
   /** What is named behind them is not put on, or not now. */
   static final Set<String> TURNS = list("off from away before after between until without excess");
@@ -91,22 +139,6 @@ final class Vocabulary {
   /** Kinds of material that hold cement unless they say otherwise. */
   static final Set<String> BINDERS = list("binder cement");
 
-  /** Pieces one may eat or drink from. */
-  static final Set<String> FOOD =
-      list(
-          "bowl cup mug plate platter dish tray spoon board saucer jar bottle coaster trivet beaker"
-              + " goblet pitcher shaker tumbler teapot jug cruet ladle tableware vessel server"
-              + " holder");
-
-  /** Of {@link #FOOD}, those that are for something else when one of the next list is named. */
-  static final Set<String> FOOD_PERHAPS = list("vessel server holder");
-
-  /** What a holder holds that nobody eats. */
-  static final Set<String> NO_FOOD =
-      list(
-          "candle tealight incense pen pencil brush toothbrush soap ring key card phone plant"
-              + " flower bulb paper towel");
-
   private static final Map<String, Act> BY_WORD =
       ACTS.entrySet().stream()
           .flatMap(entry -> entry.getValue().stream().map(word -> Map.entry(word, entry.getKey())))
@@ -114,7 +146,8 @@ final class Vocabulary {
 
   private Vocabulary() {}
 
-  private static Set<String> list(String words) {
+  /** The words of a list, parted by spaces. */
+  static Set<String> list(String words) {
     return Set.of(words.split(" ", -1));
   }
 

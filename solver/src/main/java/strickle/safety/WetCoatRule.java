@@ -18,7 +18,7 @@ final class WetCoatRule {
     List<Advice> advice = new ArrayList<>();
     for (int step = 0; step < course.steps(); step++) {
       OptionalInt coat = lastCoat(course, step);
-      if (coat.isPresent() && !course.at(step).acts().isEmpty()) {
+      if (coat.isPresent() && touches(course, coat.getAsInt(), step)) {
         double dry = course.hours(coat.getAsInt(), step);
         if (dry < RouteSense.WET_COAT_HOURS) {
           advice.add(said(course, coat.getAsInt(), step, dry));
@@ -27,6 +27,11 @@ final class WetCoatRule {
     }
     advice.addAll(atTheEnd(course));
     return advice;
+  }
+
+  private static boolean touches(Course course, int coat, int step) {
+    Doing doing = course.at(step);
+    return !doing.leavesCoatsAlone() && !doing.rubsOut(course.at(coat));
   }
 
   private static OptionalInt lastCoat(Course course, int before) {
@@ -49,17 +54,22 @@ final class WetCoatRule {
         dry == 0 && !again && doing.sure() && course.at(coat).sure());
   }
 
+  /** What was not touched since its last coat is packed with it. */
   private static List<Advice> atTheEnd(Course course) {
-    int last = course.steps() - 1;
-    boolean wet =
-        last >= 0
-            && course.at(last).coats()
-            && course.piece().finalDryHours() < RouteSense.WET_COAT_HOURS;
-    return wet ? List.of(packedWet(course, last)) : List.of();
+    OptionalInt coat = lastCoat(course, course.steps());
+    if (coat.isEmpty()) {
+      return List.of();
+    }
+    int last = coat.getAsInt();
+    boolean touched =
+        IntStream.range(last + 1, course.steps()).anyMatch(step -> touches(course, last, step));
+    double dry = course.hours(last, course.steps() - 1) + course.piece().finalDryHours();
+    return !touched && dry < RouteSense.WET_COAT_HOURS
+        ? List.of(packedWet(course, last, dry))
+        : List.of();
   }
 
-  private static Advice packedWet(Course course, int last) {
-    double dry = course.piece().finalDryHours();
+  private static Advice packedWet(Course course, int last, double dry) {
     return new Advice(
         course.path() + ".finalDryHours",
         "the piece is ready, and may be packed, " + after(dry) + " " + course.at(last).quoted(),

@@ -199,7 +199,19 @@ class CautionsTest {
     "egg holder, true",
     "candle holder, false",
     "cakes server, true",
-    "trays, true"
+    "trays, true",
+    "soap dish, false",
+    "ring dish, false",
+    "trinket tray, false",
+    "pencil jar, false",
+    "cake stand, true",
+    "butter dish, true",
+    "salt cellar, true",
+    "cutting board, true",
+    "carafe, true",
+    "pen stand, false",
+    "stand, false",
+    "bookend, false"
   })
   void foodIsToldWhereANameSoundsLikeIt(String name, boolean told) {
     assertEquals(told, has(Cautions.of(named(name)), Caution.FOOD));

@@ -142,6 +142,47 @@ class RouteSenseTest {
   }
 
   @Test
+  void whatLooksAtAWetCoatIsNoFaceLaidOnIt() {
+    Step seal = step("lacquer", WaitKind.CURE, 96);
+    assertSilent(seal, step("check for runs", WaitKind.REST, 0), step("lacquer", WaitKind.DRY, 4));
+    assertSilent(seal, step("photograph", WaitKind.REST, 0));
+    only(seal, step("sign the foot", WaitKind.REST, 0));
+  }
+
+  @Test
+  void waxAndOilAreRubbedOutWhileTheyAreWet() {
+    Step oil = step("wipe on tung oil", WaitKind.CURE, 96);
+    assertSilent(oil, step("wipe off the excess", WaitKind.REST, 0));
+    assertSilent(oil, step("buff", WaitKind.REST, 0.3));
+    assertSilent(step("paste wax", WaitKind.CURE, 96), step("polish", WaitKind.REST, 0.2));
+    only(step("lacquer", WaitKind.CURE, 96), step("buff", WaitKind.REST, 0.3));
+    only(oil, step("felt the foot", WaitKind.REST, 0.3));
+  }
+
+  @Test
+  void aCoatThatIsOnlyLookedAtIsPackedAsWetAsItIs() {
+    Step seal = step("seal", WaitKind.CURE, 96);
+    Advice advice = RouteSense.of(book(0, seal, step("photo", WaitKind.REST, 0))).get(0);
+    assertEquals("$.pieces[0].finalDryHours", advice.path());
+    assertTrue(advice.sure());
+    Step later = step("photo", WaitKind.DRY, 1.5);
+    assertTrue(RouteSense.of(book(0.4, seal, later)).get(0).said().contains("1.9 h after"));
+    assertEquals(List.of(), RouteSense.of(book(0.5, seal, later)));
+  }
+
+  @Test
+  void limewashMayGoOnADampPiece() {
+    assertSilent(step("limewash", WaitKind.REST, 4));
+    only(step("paint", WaitKind.REST, 4));
+  }
+
+  @Test
+  void whatSticksByItselfNeedsNoGlueOfAnotherStep() {
+    assertSilent(step("stick on bumpers", WaitKind.CURE, 96), step("label", WaitKind.REST, 48));
+    only(step("glue", WaitKind.CURE, 96), step("stick the felt on", WaitKind.REST, 0));
+  }
+
+  @Test
   void packingAWetCoatIsSaid() {
     Book book = book(0, step("seal", WaitKind.CURE, 96));
     Advice advice = RouteSense.of(book).get(0);
@@ -218,7 +259,6 @@ class RouteSenseTest {
     "stain, PAINT, true",
     "buff with wax, SEAL, false",
     "sign with paint, PAINT, false",
-    "mount with epoxy, SEAL, false",
     "seal the box, SEAL, false",
     "brush off dust before sealing, HANDLE, true",
     "sealing, SEAL, true",
@@ -238,7 +278,7 @@ class RouteSenseTest {
     "oil the form before next pour, '', true",
     "sand the leaf tray, SAND, true",
     "wipe off excess sealer, HANDLE, true",
-    "check the seal, HANDLE, true"
+    "check the seal, LOOK, true"
   })
   void aCoatOnlyNamedIsNoCoatOfThePieceButIsNeverSilent(
       String words, String act, boolean passedOver) {
