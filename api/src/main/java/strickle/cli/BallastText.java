@@ -8,6 +8,8 @@ import strickle.cli.BallastAnswer.Lift;
 import strickle.cli.BallastAnswer.PieceLift;
 import strickle.cli.BallastAnswer.Pressure;
 import strickle.cli.Table.Column;
+import strickle.safety.BenchCautions;
+import strickle.safety.Load;
 
 /** Lift, ballast and pressure as a page of text. */
 final class BallastText {
@@ -43,6 +45,7 @@ final class BallastText {
     if (answer.lift().isEmpty() && answer.pressure().isEmpty()) {
       text.pieces(answer.pieces());
     }
+    text.cautions(answer);
     return String.join("\n", text.lines) + "\n";
   }
 
@@ -122,6 +125,15 @@ final class BallastText {
     add(
         "Lift is less the core's own weight; ballast is for one casting, its safety factor"
             + " included.");
+  }
+
+  private void cautions(BallastAnswer answer) {
+    List<Load> loads = new ArrayList<>();
+    answer.lift().ifPresent(lift -> loads.add(new Load("the ballast", lift.ballastGrams())));
+    for (PieceLift one : answer.pieces()) {
+      loads.add(new Load("the ballast of " + one.piece(), one.lift().ballastGrams()));
+    }
+    lines.addAll(CautionText.sourced(BenchCautions.ofLoads(loads)));
   }
 
   private String force(double newtons) {

@@ -1,6 +1,7 @@
 package strickle.cli;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,17 +20,27 @@ final class BatchNotes {
   /** A measured density this far above what is possible is no slip of the scale. */
   private static final double LEAST_AIR_PERCENT = -0.5;
 
+  /** Less than this, in grams, is no leftover. */
+  static final double LEAST_LEFTOVER = 1;
+
   private final Optional<Book> book;
   private final Chosen chosen;
   private final Batch batch;
   private final List<Filling> fillings;
+  private final List<String> spare;
   private final List<String> notes = new ArrayList<>();
 
-  BatchNotes(Optional<Book> book, Chosen chosen, Batch batch, List<Filling> fillings) {
+  BatchNotes(
+      Optional<Book> book,
+      Chosen chosen,
+      Batch batch,
+      List<Filling> fillings,
+      Collection<String> spare) {
     this.book = book;
     this.chosen = chosen;
     this.batch = batch;
     this.fillings = fillings;
+    this.spare = List.copyOf(spare);
   }
 
   /** Every note, the weightiest first. */
@@ -38,6 +49,7 @@ final class BatchNotes {
     density();
     batch.lines().forEach(this::scale);
     book.ifPresent(this::limits);
+    spare();
     return List.copyOf(notes);
   }
 
@@ -117,6 +129,15 @@ final class BatchNotes {
               "pouring takes %d min, but the mix can be worked for %d: mix it in parts",
               minutes,
               chosen.mix().workingMinutes()));
+    }
+  }
+
+  private void spare() {
+    if (!spare.isEmpty() && batch.leftoverGrams() < LEAST_LEFTOVER) {
+      notes.add(
+          "nothing is left over for "
+              + String.join(", ", spare)
+              + ": --round-up-grams makes the batch larger than it has to be");
     }
   }
 

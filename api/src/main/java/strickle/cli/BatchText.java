@@ -13,6 +13,7 @@ import strickle.mix.BatchLine;
 import strickle.mix.Enough;
 import strickle.mix.Leftover;
 import strickle.mix.PigmentCheck;
+import strickle.safety.BenchCautions;
 
 /** A batch as a page of text. */
 final class BatchText {
@@ -23,13 +24,16 @@ final class BatchText {
   private final Chosen chosen;
   private final BatchAnswer answer;
   private final Measures measures;
+  private final double stepGrams;
   private final List<String> lines = new ArrayList<>();
 
-  private BatchText(Optional<Book> book, Chosen chosen, BatchAnswer answer, Measures measures) {
+  private BatchText(
+      Optional<Book> book, Chosen chosen, BatchAnswer answer, Measures measures, double stepGrams) {
     this.book = book;
     this.chosen = chosen;
     this.answer = answer;
     this.measures = measures;
+    this.stepGrams = stepGrams;
   }
 
   /**
@@ -39,13 +43,14 @@ final class BatchText {
    */
   static String of(
       Optional<Book> book, Chosen chosen, BatchAnswer answer, Measures measures, double stepGrams) {
-    BatchText text = new BatchText(book, chosen, answer, measures);
+    BatchText text = new BatchText(book, chosen, answer, measures, stepGrams);
     text.heading();
     text.weighOut();
     text.figures();
     text.enough();
-    text.leftover(stepGrams);
+    text.leftover();
     text.notes();
+    text.cautions();
     return String.join("\n", text.lines) + "\n";
   }
 
@@ -85,7 +90,7 @@ final class BatchText {
     for (BatchLine line : answer.batch().lines()) {
       table.row(
           chosen.name(line.material()),
-          measures.mass(line.grams()),
+          measures.weighed(line.grams(), stepGrams),
           off(line.errorPercent()),
           String.format(Locale.ROOT, "%.1f %%", line.percentOfDry()),
           percent(line.percentOfCement()),
@@ -95,7 +100,7 @@ final class BatchText {
     Batch batch = answer.batch();
     double asked = batch.lines().stream().mapToDouble(BatchLine::exactGrams).sum();
     double over = asked == 0 ? 0 : 100 * (batch.wetGrams() - asked) / asked;
-    table.row("wet mix, all together", measures.mass(batch.wetGrams()), off(over));
+    table.row("wet mix, all together", measures.weighed(batch.wetGrams(), stepGrams), off(over));
     lines.addAll(table.lines());
   }
 
@@ -177,7 +182,7 @@ final class BatchText {
     }
   }
 
-  private void leftover(double stepGrams) {
+  private void leftover() {
     if (answer.batch().leftoverGrams() < Math.max(1, stepGrams)) {
       return;
     }
@@ -195,6 +200,11 @@ final class BatchText {
       lines.add("");
       lines.addAll(Lines.wrap("Note: " + note + ".", Lines.WIDEST));
     }
+  }
+
+  private void cautions() {
+    double grams = answer.batch().wetGrams();
+    lines.addAll(CautionText.sourced(BenchCautions.ofBatch(chosen.mix(), chosen.finder(), grams)));
   }
 
   private String mould(String id) {

@@ -69,7 +69,7 @@ final class BatchWork {
         batch,
         fillings,
         left ? Leftover.takers(batch.leftoverGrams(), free(fillings)) : List.of(),
-        new BatchNotes(book, chosen, batch, fillings).all());
+        new BatchNotes(book, chosen, batch, fillings, stock.spare().keySet()).all());
   }
 
   private Filling stocked(Filling filling) {

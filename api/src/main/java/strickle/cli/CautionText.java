@@ -27,6 +27,22 @@ final class CautionText {
     return lines;
   }
 
+  /** The lines under an answer about one act: each caution once, with whose word it is. */
+  static List<String> sourced(List<Shown> cautions) {
+    List<String> lines = new ArrayList<>();
+    if (cautions.isEmpty()) {
+      return lines;
+    }
+    lines.add("");
+    lines.add("Take care");
+    for (Shown shown : cautions) {
+      String where = few(shown.where()) + "; source: " + shown.caution().source();
+      lines.addAll(Lines.paragraph("  ", "    ", shown.caution().brief() + " (" + where + ")"));
+    }
+    lines.addAll(Lines.paragraph("  ", "    ", Caution.FOLLOW));
+    return lines;
+  }
+
   /** The whole page, with a newline behind each line. */
   static String whole(Book book, List<Shown> cautions) {
     List<String> lines = new ArrayList<>();

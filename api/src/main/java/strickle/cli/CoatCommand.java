@@ -14,6 +14,7 @@ import strickle.json.AnswerFile;
 import strickle.mix.Film;
 import strickle.mix.Leaf;
 import strickle.mix.Uptake;
+import strickle.safety.BenchCautions;
 
 /** {@code strickle coat}: how much coating or leaf an area takes. */
 @Command(
@@ -116,6 +117,9 @@ final class CoatCommand implements Runnable {
     answer.film().ifPresent(film -> lines.addAll(film(film, measures)));
     answer.uptake().ifPresent(uptake -> lines.add(uptake(uptake, measures)));
     answer.leaf().ifPresent(leaf -> lines.add(leaf(leaf)));
+    if (answer.film().isPresent() || answer.uptake().isPresent()) {
+      lines.addAll(CautionText.sourced(BenchCautions.ofCoats()));
+    }
     return String.join("\n", lines) + "\n";
   }
 

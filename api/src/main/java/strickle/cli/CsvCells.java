@@ -35,9 +35,14 @@ final class CsvCells {
 
   /** The rows of a text that are not blank; the separator is what its first line has of ; and ,. */
   static List<Row> rows(String text) {
-    boolean semicolons = text.lines().findFirst().orElse("").contains(";");
-    return new CsvCells(text.replace("\r\n", "\n").replace('\r', '\n'), semicolons ? ';' : ',')
+    return new CsvCells(
+            text.replace("\r\n", "\n").replace('\r', '\n'), semicolons(text) ? ';' : ',')
         .rows();
+  }
+
+  /** Whether cells are parted by semicolons, as where numbers have a decimal comma. */
+  static boolean semicolons(String text) {
+    return text.lines().findFirst().orElse("").contains(";");
   }
 
   private List<Row> rows() {

@@ -20,12 +20,20 @@ final class CsvTable {
    * @param file the file as it was given
    * @param line the line it begins in, from 1
    * @param cells its cells by their columns
+   * @param commas whether numbers may have a decimal comma, as cells are parted by semicolons
    */
-  record Row(String file, int line, Map<String, String> cells) {
+  record Row(String file, int line, Map<String, String> cells, boolean commas) {
+
+    private static final String DECIMAL_COMMA = "(?<=[0-9]),(?=[0-9])";
 
     /** A cell's text. */
     String cell(String column) {
       return cells.get(column);
+    }
+
+    /** The text of a cell that holds a number, with a decimal point. */
+    String number(String column) {
+      return commas ? cell(column).replaceAll(DECIMAL_COMMA, ".") : cell(column);
     }
 
     /** Where a cell is: "log.csv line 3, mass". */
@@ -63,14 +71,16 @@ final class CsvTable {
     if (found.size() == 1) {
       throw refused(given, "a first line and nothing below it", "a line for each measurement");
     }
-    return new CsvTable(named(given, columns, found.subList(1, found.size())));
+    return new CsvTable(
+        named(given, columns, found.subList(1, found.size()), CsvCells.semicolons(text)));
   }
 
   private static boolean same(List<String> header, List<String> columns) {
     return columns.size() == header.size() && columns.containsAll(header);
   }
 
-  private static List<Row> named(String file, List<String> columns, List<CsvCells.Row> found) {
+  private static List<Row> named(
+      String file, List<String> columns, List<CsvCells.Row> found, boolean commas) {
     List<Row> rows = new ArrayList<>();
     List<Fault> faults = new ArrayList<>();
     for (CsvCells.Row one : found) {
@@ -79,7 +89,7 @@ final class CsvTable {
         for (int i = 0; i < columns.size(); i++) {
           cells.put(columns.get(i), one.cells().get(i));
         }
-        rows.add(new Row(file, one.line(), Map.copyOf(cells)));
+        rows.add(new Row(file, one.line(), Map.copyOf(cells), commas));
       } else {
         String cells = Words.count(one.cells().size(), "cell");
         String right = columns.size() + ", as in the first line";

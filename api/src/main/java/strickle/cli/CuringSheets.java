@@ -50,7 +50,11 @@ final class CuringSheets {
 
   private static Optional<Stretch> stretch(Given values, CsvTable.Row row) {
     return stretch(
-        values, row.where(HOURS), row.cell(HOURS), row.where(TEMPERATURE), row.cell(TEMPERATURE));
+        values,
+        row.where(HOURS),
+        row.number(HOURS),
+        row.where(TEMPERATURE),
+        row.number(TEMPERATURE));
   }
 
   /** Hours at a temperature, each with the place it was found at. */

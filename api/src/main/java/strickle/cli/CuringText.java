@@ -7,6 +7,7 @@ import java.util.Optional;
 import strickle.cli.CuringAnswer.Room;
 import strickle.cli.CuringAnswer.Strong;
 import strickle.cli.Table.Column;
+import strickle.cure.AgeRule;
 import strickle.cure.Calibration;
 import strickle.cure.Ready;
 
@@ -27,12 +28,19 @@ final class CuringText {
   /** The page, with a newline behind each line. */
   static String of(CuringQuestion question, CuringAnswer answer, Measures measures) {
     CuringText text = new CuringText(question, answer, measures);
-    text.add("Hours of age are hours at " + measures.temperature(20) + "; " + answer.rule());
+    text.add("Hours of age are hours at " + measures.temperature(20) + "; " + text.rule());
     answer.calibration().ifPresent(text::calibration);
     text.rooms();
     text.spent();
+    text.frost();
     answer.strength().ifPresent(text::strength);
     return String.join("\n", text.lines) + "\n";
+  }
+
+  private String rule() {
+    return measures.us() && question.rule() instanceof AgeRule.NurseSaul saul
+        ? "Nurse and Saul, datum " + measures.temperature(saul.datumC())
+        : answer.rule();
   }
 
   private void calibration(Calibration fit) {
@@ -45,6 +53,11 @@ final class CuringText {
             + figure("90 of 100 further ones between %.1f", fit.lowHours())
             + figure(" and %.1f h", fit.highHours())
             + figure(" (one casting differs by %.0f %%).", fit.spreadPercent()));
+    if (fit.isContradictory()) {
+      add(
+          "They contradict each other, so that little can be told from them: look for a slip in the"
+              + " records, and fit each mix and each mould by itself.");
+    }
     add("Castings may have been ready some time before they were found so: look sooner at times.");
     fit.activation()
         .ifPresent(
@@ -100,10 +113,29 @@ final class CuringText {
                       + Words.count(question.spent().size(), "temperature")
                       + figure(" and is %.3f h of age old", past.ageHours())
                       + past.degreeHours()
-                          .map(degrees -> figure(" (%.1f °C h above the datum)", degrees))
+                          .map(
+                              degrees ->
+                                  figure(" (%.1f °C·h, ", degrees)
+                                      + figure("%.1f °C·d above the datum)", degrees / 24))
                           .orElse("")
                       + ".");
             });
+  }
+
+  private void frost() {
+    boolean frost =
+        question.rooms().stream().anyMatch(celsius -> celsius < 0)
+            || question.spent().stream().anyMatch(one -> one.temperatureC() < 0);
+    if (frost) {
+      lines.add("");
+      add(
+          "Fresh concrete that freezes is lost, whatever its age by a rule; that of EN 1992-1-1 is"
+              + " for "
+              + measures.temperature(0)
+              + " to "
+              + measures.temperature(80)
+              + " (value from memory).");
+    }
   }
 
   private void strength(Strong strong) {

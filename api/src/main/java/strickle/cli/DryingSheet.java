@@ -85,7 +85,7 @@ record DryingSheet(String file, Optional<LocalDateTime> begin, DryingLog log) {
     }
     String right = "days since the beginning such as 0 or 2.5, at most 3650";
     return values
-        .decimal(row.where(DAY), row.cell(DAY))
+        .decimal(row.where(DAY), row.number(DAY))
         .map(Number::doubleValue)
         .filter(
             days ->
@@ -130,7 +130,7 @@ record DryingSheet(String file, Optional<LocalDateTime> begin, DryingLog log) {
   private static Optional<Double> grams(Given values, CsvTable.Row row) {
     String right = "a mass above 0 g, at most 10000 kg";
     return values
-        .amount(row.where(MASS), row.cell(MASS), Amount::mass)
+        .amount(row.where(MASS), row.number(MASS), Amount::mass)
         .filter(
             grams ->
                 values.must(grams > 0 && grams <= 1e7, row.where(MASS), row.cell(MASS), right));

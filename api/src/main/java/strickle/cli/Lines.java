@@ -15,7 +15,7 @@ final class Lines {
   /** Spaces at which a line may end: none between a number and its unit. */
   private static final Pattern SPACES =
       Pattern.compile(
-          "(?<![0-9])\\s+|(?<=[0-9])\\s+(?!(?:%|°C|°F|K|kg|g|lb|lbf|oz|N|kPa|MPa|ml|l|mm|µm|h|min"
+          "(?<![0-9])\\s+|(?<=[0-9])\\s+(?!(?:%|°C|°C·h|°C·d|°F|K|x|kg|g|lb|lbf|oz|N|kPa|MPa|ml|l|mm|µm|h|min"
               + "|kg/m³|kg/m²/h|lb/ft²/h|lb/ft²|km/h|mph)(?:[.,;:)]|\\s|$))");
 
   /** A text in lines of so many columns, broken at spaces, and inside words only when it must. */

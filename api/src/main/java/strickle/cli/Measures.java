@@ -1,5 +1,7 @@
 package strickle.cli;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Locale;
 import strickle.book.UsUnits;
 
@@ -22,6 +24,11 @@ record Measures(boolean us) {
   private static final double LIGHTEST_KG_PER_M3 = 200;
   private static final double HEAVIEST_KG_PER_M3 = 5000;
 
+  private static final double ROUND_OFF = 1e-9;
+
+  /** Of less than this, in ml, one decimal would say nothing. */
+  private static final double LITTLE_ML = 1;
+
   /** From this many on, larger units are used. */
   private static final double MANY = 10_000;
 
@@ -42,8 +49,36 @@ record Measures(boolean us) {
     return pounds == 0 ? text(2, ounces, "oz") : text(0, pounds, "lb") + " " + text(2, rest, "oz");
   }
 
-  /** "750.0 ml", "12.000 l", "12.50 fl oz", "1.250 gal". */
+  /**
+   * A mass as a scale shows it, with all decimals that its step has: "1237.25 g", "12.3456 kg", "1
+   * lb 4.362 oz".
+   *
+   * @param stepGrams what the scale counts in, above 0
+   */
+  String weighed(double grams, double stepGrams) {
+    if (!us) {
+      int decimals = Math.max(1, decimals(stepGrams));
+      return grams < MANY ? text(decimals, grams, "g") : text(decimals + 3, grams / 1000, "kg");
+    }
+    int decimals = Math.max(2, decimals(stepGrams / UsUnits.GRAMS_PER_OUNCE));
+    double scale = Math.pow(10, decimals);
+    double ounces = Math.rint(grams / UsUnits.GRAMS_PER_OUNCE * scale) / scale;
+    double pounds = Math.floor(ounces / OUNCES_PER_POUND);
+    double rest = ounces - pounds * OUNCES_PER_POUND;
+    String small = text(decimals, pounds == 0 ? ounces : rest, "oz");
+    return pounds == 0 ? small : text(0, pounds, "lb") + " " + small;
+  }
+
+  /** The fewest decimals that show a step: 2 of 0.05, 3 of 0.0035. */
+  private static int decimals(double step) {
+    return (int) Math.ceil(-Math.log10(step) - ROUND_OFF);
+  }
+
+  /** "750.0 ml", "12.000 l", "12.50 fl oz", "1.250 gal"; of very little three figures. */
   String volume(double ml) {
+    if (0 < ml && ml < LITTLE_ML) {
+      return us ? figures(ml / UsUnits.ML_PER_FLUID_OUNCE) + " fl oz" : figures(ml) + " ml";
+    }
     if (!us) {
       return ml < MANY ? text(1, ml, "ml") : text(3, ml / 1000, "l");
     }
@@ -75,6 +110,10 @@ record Measures(boolean us) {
   /** "18.0 °C", "64.4 °F". */
   String temperature(double celsius) {
     return us ? text(1, celsius * 9 / 5 + 32, "°F") : text(1, celsius, "°C");
+  }
+
+  private static String figures(double value) {
+    return new BigDecimal(value, new MathContext(3)).stripTrailingZeros().toPlainString();
   }
 
   /** A number with so many decimals and its unit. */

@@ -136,6 +136,8 @@ final class RecipeOptions {
     Optional<Water> wet = values.within("--water", this::water);
     double airPercent = values.decimal("--air", air).map(Number::doubleValue).orElse(0.0);
     Optional<Double> measured = values.amount("--density", density, Amount::density);
+    String either = "either --air or --density: of a density as measured the air follows";
+    values.must(air == null || density == null, "--air", air, either);
     if (dry.isEmpty()) {
       String right = "at least one dry material, such as sand:parts=2,density=2.65";
       values.fault(new Fault("--dry", "nothing", right));

@@ -113,6 +113,19 @@ class BallastCommandTest {
     assertEquals(7872, number(Shell.run("ballast", book, "--json"), "ballastGrams"), 0.5);
   }
 
+  @Test
+  void ballastThatIsHeavyToLiftIsCautionedAgainst() {
+    // From the floor 8.82 kg may be lifted, by the equation of NIOSH; told from 0.8 of it on.
+    String heavy =
+        Shell.run("ballast", "--displaced", "3600", "--mass", "140", "--density", "2115")
+            .done()
+            .out();
+    assertTrue(heavy.contains("(the ballast, 11.2 kg (24.7 lb), 1.3 x the limit"), heavy);
+    assertTrue(heavy.contains("source: NIOSH lifting equation"), heavy);
+    String light = Shell.run("ballast", "--displaced", "600", "--density", "2115").done().out();
+    assertFalse(light.contains("Take care"), light);
+  }
+
   @ParameterizedTest
   @CsvSource({
     "--density 2250, --displaced",

@@ -1,6 +1,7 @@
 package strickle.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -77,6 +78,22 @@ class CoatCommandTest {
     assertEquals(m2, figure("areaM2", pot), 1e-9);
     assertEquals(75 * m2, figure("grams", pot), 1e-6);
     assertEquals(75 * m2 / 1.5, figure("ml", pot + " --density 1500"), 1e-6);
+  }
+
+  @Test
+  void aCoatIsCautionedAgainstOnceWithItsSource() {
+    String out = Shell.run("coat", "--area-m2", "1", "--uptake-grams-per-m2", "75").done().out();
+    for (String words :
+        List.of(
+            "gloves of the kind the",
+            "air the room while coats",
+            "source: common practice, no source",
+            "Follow your local codes and the product's sheet.")) {
+      assertTrue(out.contains(words), out);
+    }
+    assertEquals(out.indexOf("Take care"), out.lastIndexOf("Take care"));
+    String leaf = Shell.run("coat", "--area-m2", "0.05", "--leaf-mm", "80").done().out();
+    assertFalse(leaf.contains("Take care"), leaf);
   }
 
   @ParameterizedTest

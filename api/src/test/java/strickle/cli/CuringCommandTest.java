@@ -1,10 +1,12 @@
 package strickle.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static strickle.cli.BallastCommandTest.number;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -168,6 +170,45 @@ class CuringCommandTest {
     Shell.Result result = Shell.run((Object[]) ("curing " + words).split(" "));
     assertEquals(2, result.code(), result.err());
     assertEquals(List.of(path), result.paths());
+  }
+
+  @Test
+  void castingsThatContradictEachOtherAreSaidTo() {
+    Path odd =
+        Shell.file(folder, "odd.csv", "casting,hours,temperature\na,24,20\nb,2,20\nc,200,20\n");
+    String out = Shell.run("curing", "--records", odd).done().out();
+    assertTrue(out.contains("They contradict each other"), out);
+    Path good =
+        Shell.file(
+            folder, "good.csv", "casting;hours;temperature\na, b;24,5;20\nb;20;20,5\nc;22;19\n");
+    out = Shell.run("curing", "--records", good).done().out();
+    assertTrue(out.contains("From 3 castings: ready after 21.9 h"), out);
+    assertFalse(out.contains("contradict"), out);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "--hours 16 --at -1, true",
+    "--spent 6@-2, true",
+    "--spent 6@30F, true",
+    "--hours 16 --at 0, false",
+    "--hours 16 --at 33F, false"
+  })
+  void frostIsWarnedOf(String words, boolean warned) {
+    String out = Shell.run((Object[]) ("curing " + words).split(" ")).done().out();
+    assertEquals(warned, out.contains("Fresh concrete that freezes is lost"), out);
+  }
+
+  @Test
+  void degreeDaysAndTheDatumAreToldInWords() {
+    // civinnovate.com/?p=18387: 28 d at 15 °C above −11 °C are 728 °C·d.
+    String[] words = {"curing", "--spent", "672@15", "--datum", "-11"};
+    String metric = Shell.run((Object[]) words).done().out().replaceAll("\\s+", " ");
+    assertTrue(metric.contains("(17472.0 °C·h, 728.0 °C·d above"), metric);
+    List<Object> us = new ArrayList<>(List.of((Object[]) words));
+    us.addAll(List.of("--units", "us"));
+    String out = Shell.run(us.toArray()).done().out();
+    assertTrue(out.contains("Nurse and Saul, datum 12.2 °F"), out);
   }
 
   @Test

@@ -151,6 +151,20 @@ class DryingCommandTest {
   }
 
   @Test
+  void semicolonsLetNumbersHaveADecimalComma() {
+    String plain = "day,mass\n0,1050\n1,1038.9\n2.5,1026.8\n4,1018.4\n7,1008.7\n9,1005.3\n";
+    Path points = Shell.file(folder, "points.csv", plain);
+    Path commas = Shell.file(folder, "commas.csv", plain.replace(',', ';').replace('.', ','));
+    assertEquals(
+        Shell.run("drying", points, "--json").done().out(),
+        Shell.run("drying", commas, "--json").done().out());
+    Path thousands = Shell.file(folder, "thousands.csv", "day;mass\n0;1.050,5\n1;1.038,9\n");
+    assertEquals(
+        List.of(thousands + " line 2, mass", thousands + " line 3, mass"),
+        Shell.run("drying", thousands).paths());
+  }
+
+  @Test
   void tooFewWeighingsAreRefused() {
     Path few = Shell.file(folder, "few.csv", "day,mass\n0,1050\n1,1039\n2,1030\n3,1024\n");
     Shell.Result result = Shell.run("drying", few);

@@ -38,6 +38,27 @@ class MeasuresTest {
   }
 
   @Test
+  void aScaleIsShownWithEveryDecimalOfItsStep() {
+    assertEquals("27.79 g", METRIC.weighed(27.79, 0.01));
+    assertEquals("27.8 g", METRIC.weighed(27.8, 0.1));
+    assertEquals("28.0 g", METRIC.weighed(28, 5));
+    assertEquals("0.125 g", METRIC.weighed(0.125, 0.001));
+    assertEquals("17.2065 kg", METRIC.weighed(17206.5, 0.1));
+    assertEquals("0.011 oz", US.weighed(0.3, 0.1));
+    assertEquals("1 lb 0.05 oz", US.weighed(16.05 * 28.349523125, 0.05 * 28.349523125));
+    assertEquals("1 lb 0.000 oz", US.weighed(453.592, 0.1));
+  }
+
+  @Test
+  void ofVeryLittleThreeFiguresAreShown() {
+    // 1/6 mm³: octave.sourceforge.io/matgeom, tetrahedronVolume, read.
+    assertEquals("0.000167 ml", METRIC.volume(1 / 6000.0));
+    assertEquals("0.00000564 fl oz", US.volume(1 / 6000.0));
+    assertEquals("0.0 ml", METRIC.volume(0));
+    assertEquals("1.0 ml", METRIC.volume(1));
+  }
+
+  @Test
   void whatIsWrittenCanBeReadAgain() {
     Random random = new Random(3);
     for (int i = 0; i < 300; i++) {

@@ -23,8 +23,16 @@ public record Calibration(
     double spreadPercent,
     Optional<ActivationFit> activation) {
 
+  /** Castings that differ by more have not been through the same; common practice, no source. */
+  private static final double MUCH_PERCENT = 50;
+
   /** Two records would leave the spread open by a factor of hundreds. */
   public static final int FEWEST = 3;
+
+  /** Whether the castings differ by more than one mix in one mould does. */
+  public boolean isContradictory() {
+    return spreadPercent > MUCH_PERCENT;
+  }
 
   /**
    * Fits the reference hours.

@@ -64,7 +64,8 @@ public final class Cautions {
     return shown;
   }
 
-  private static Stream<String> heavy(List<Load> loads) {
+  /** The loads that are near what may be lifted or over it, in words. */
+  static Stream<String> heavy(List<Load> loads) {
     List<Load> near = loads.stream().filter(load -> index(load) >= NEAR).toList();
     long over = near.stream().filter(load -> index(load) > 1).count();
     long told = Math.max(over, MOST_LOADS);
