@@ -92,9 +92,6 @@ final class RoomText {
               + Words.count(days.size(), "time")
               + ": nothing can be said of drying pours and damp coats there");
     }
-    if (days.stream().filter(RoomDay::isUnknown).count() > dark) {
-      lines.add("no estimate is made of evaporation in frost; fresh concrete must not freeze");
-    }
     return lines;
   }
 
@@ -158,8 +155,20 @@ final class RoomText {
                     "coats: "
                         + words.advice(air)
                         + " ("
-                        + words.degrees(air.marginC())
-                        + " above it)"));
+                        + words.degrees(Math.abs(air.marginC()))
+                        + (air.marginC() < 0 ? " below it)" : " above it)")));
+    frost(day).ifPresent(minds::add);
     return minds;
+  }
+
+  /** In frost nothing is estimated, and nothing should be poured or coated. */
+  private static Optional<String> frost(RoomDay day) {
+    if (!day.freezes()) {
+      return Optional.empty();
+    }
+    String pours = "fresh concrete must not freeze, and no evaporation is estimated";
+    String coats = "few coats dry, and what is on the product's sheet decides";
+    String both = pours + "; " + coats;
+    return Optional.of("frost: " + (day.pours() ? day.coats() ? both : pours : coats));
   }
 }

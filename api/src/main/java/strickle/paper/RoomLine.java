@@ -25,6 +25,9 @@ final class RoomLine {
       day.evaporation().ifPresent(rate -> line.append(pour(rate)));
     }
     day.air().ifPresent(air -> line.append(coat(air, day.coats())));
+    if (day.freezes()) {
+      line.append(" Frost: fresh concrete must not freeze, and few coats dry.");
+    }
     return line.toString();
   }
 
@@ -47,7 +50,8 @@ final class RoomLine {
 
   private static String coat(CoatingAir air, boolean coats) {
     String dew = text(" Dew point %.1f °C", air.dewPointC());
-    String over = text(", pieces %.1f °C above it", air.marginC());
+    String side = air.marginC() < 0 ? " below it" : " above it";
+    String over = text(", pieces %.1f °C", Math.abs(air.marginC())) + side;
     String go = air.isGood() ? ": a coat may go on" : ": let coats wait";
     return coats ? dew + over + go + "." : dew + ".";
   }

@@ -172,6 +172,31 @@ class RoomCommandTest {
   }
 
   @Test
+  void frostIsToldOfOnEachOfItsDays() {
+    String cold = CLIMATE.replace("18.0", "-3.0");
+    Path book = Shell.file(folder, "book.json", Shell.example(CLIMATE, cold));
+    String frost = "frost: fresh concrete must not freeze";
+    String plan = Shell.run("plan", book, "--schedules", "1").done().out();
+    assertTrue(plan.contains("pour: " + frost), plan);
+    assertFalse(plan.contains("fine for pours"), plan);
+    String out = Shell.run("room", book).done().out();
+    assertTrue(out.contains(frost + ", and no evaporation is estimated; few coats dry"), out);
+    assertFalse(Shell.run("room", "demo").done().out().contains("frost"));
+  }
+
+  @Test
+  void aPieceColderThanTheDewPointIsBelowIt() {
+    String warm =
+        "\"temperatureC\": 8.0, \"humidityPercent\": 50}, "
+            + "{\"from\": \"2027-04-05T06:00\", \"temperatureC\": 30.0, \"humidityPercent\": 70";
+    String old = CLIMATE.substring(CLIMATE.indexOf("\"temperatureC\""), CLIMATE.indexOf("}"));
+    Path book = Shell.file(folder, "book.json", Shell.example(CLIMATE, CLIMATE.replace(old, warm)));
+    // Dew point of 30 °C and 70 % is 23.93 °C; the piece is still 8 °C.
+    String out = Shell.run("room", book).done().out();
+    assertTrue(out.contains("above the dew point (15.9 °C below it)"), out);
+  }
+
+  @Test
   void aBookWithoutAClimateIsRefused() {
     String none = Shell.example("[ " + CLIMATE + " ]", "[]");
     Shell.Result refused = Shell.run("room", Shell.file(folder, "book.json", none));

@@ -35,6 +35,11 @@ public record RoomDay(
     return coats && air.filter(over -> !over.isGood()).isPresent();
   }
 
+  /** Whether it freezes: no pour and few coats stand that. */
+  public boolean freezes() {
+    return climate.temperatureC() < 0;
+  }
+
   /** Whether nothing can be said because nobody measured the humidity, or it is freezing. */
   public boolean isUnknown() {
     return (pours && evaporation.isEmpty()) || (coats && air.isEmpty());
