@@ -22,8 +22,6 @@ import strickle.store.SettableClock;
 @Tag("slow")
 class TroubleTest {
 
-  private static final String RACK = "{\"id\": \"%s\", \"name\": \"rack\", \"places\": 4}";
-
   @TempDir Path folder;
 
   private final SettableClock clock = new SettableClock(Instant.parse("2027-04-05T09:00:00Z"));
@@ -169,7 +167,8 @@ class TroubleTest {
   }
 
   private static HttpResponse<String> post(Web web, String id) {
-    return web.send("POST", "/api/stations", RACK.formatted(id));
+    String rack = "{\"id\": \"" + id + "\", \"name\": \"rack\", \"places\": 4}";
+    return web.send("POST", "/api/stations", rack);
   }
 
   private static void fill(Path filler) throws IOException {
