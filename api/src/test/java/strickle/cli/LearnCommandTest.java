@@ -1,6 +1,7 @@
 package strickle.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -147,6 +148,49 @@ class LearnCommandTest {
     assertTrue(result.err().contains("$.used[0].material"), result.err());
     Shell.Result two = Shell.run("learn", file, "--plan", week, "--plan", week, "--log", wrong);
     assertEquals(List.of("--log"), two.paths());
+  }
+
+  @Test
+  void whatIsTakenOverIsNotLearnedASecondTime() {
+    Path written = folder.resolve("new.json");
+    Path log = log(1.05, 0);
+    Shell.run("learn", file, "--plan", week, "--log", log, "--write", written).done();
+    String out = Shell.run("learn", written, "--plan", week, "--log", log).done().out();
+    assertTrue(out.contains("Nothing to take over"), out);
+    Book after = BookFile.read(written);
+    assertEquals(11, after.moulds().get(0).demouldMinutes());
+  }
+
+  @Test
+  void aBookThatSaysAllTurnOutStandsWhenNothingIsLost() {
+    String all = Shell.example().replace("\"goodPercent\": 92", "\"goodPercent\": 100");
+    Path sure = Shell.file(folder, "sure.json", all);
+    String json =
+        Shell.run("learn", sure, "--plan", week, "--log", log(1, 0), "--json").done().out();
+    assertFalse(json.contains("97.9,\n      \"differs\": true"), json);
+    assertTrue(json.contains("\"high\": 100"), json);
+  }
+
+  @Test
+  void whatIsToldTwiceOrCannotBeIsRefused() {
+    Path log = log(1, 0);
+    Shell.Result twice =
+        Shell.run("learn", file, "--plan", week, "--log", log, "--plan", week, "--log", log);
+    assertEquals(2, twice.code());
+    assertTrue(twice.err().contains("log 2, $.happened[0]: found told a second time"), twice.err());
+    Shell.Result lost = Shell.run("learn", file, "--plan", week, "--log", log(1, 99));
+    assertEquals(2, lost.code());
+    assertTrue(lost.err().contains(".pieces: found 99; right would be at most"), lost.err());
+  }
+
+  @Test
+  void recordsOfAPlanOfAnotherBookAreRefusedInOneLine() {
+    String other = Shell.example().replace("Kiln Lane Castings", "Another Studio");
+    Path elsewhere = Shell.file(folder, "other.json", other);
+    Shell.Result result = Shell.run("learn", elsewhere, "--plan", week, "--log", log(1, 0));
+    assertEquals(2, result.code());
+    assertEquals(1, result.faults().size(), result.err());
+    assertTrue(result.err().contains("a plan of another book"), result.err());
   }
 
   private static String text(Path file) {

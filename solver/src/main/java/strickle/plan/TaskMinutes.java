@@ -6,12 +6,12 @@ import strickle.book.Mould;
 import strickle.book.Step;
 
 /** Minutes that the tasks of a plan need by its book. */
-final class TaskMinutes {
+public final class TaskMinutes {
 
   private TaskMinutes() {}
 
   /** Minutes of the pour of a lot. */
-  static int pour(Book book, Lot lot) {
+  public static int pour(Book book, Lot lot) {
     Mix mix = book.mix(lot.mix());
     int minutes = mix.mixMinutes() + mix.washMinutes();
     for (Run run : lot.runs()) {
@@ -22,7 +22,7 @@ final class TaskMinutes {
   }
 
   /** Minutes of the task of a run that comes after so many others: the demould after the pour. */
-  static int after(Book book, Run run, int before) {
+  public static int after(Book book, Run run, int before) {
     Mould mould = book.mould(book.piece(run.piece()).mould());
     if (before == 1) {
       return run.castings() * mould.demouldMinutes();

@@ -192,6 +192,15 @@ class UnitCostTest {
     assertClose("931.0000", job.subtract(cost.of(CostKind.WEAR)).add(new BigDecimal("700")));
   }
 
+  // Source: the same module: a budget of 250 000 over a base of 100 000 is a rate of 2.50.
+  @Test
+  void theRateOfOverheadIsItsBudgetOverItsBase() {
+    HourRates rates =
+        new HourRates(BigDecimal.ONE, new BigDecimal("250000"), new BigDecimal("100000"));
+    assertClose("2.50", rates.overhead(AN_HOUR));
+    assertClose("165.00", rates.overhead(AN_HOUR).multiply(new BigDecimal("66")));
+  }
+
   @Test
   void aLargerRunSharesItsMixingWashingAndSettingUp() {
     StandardMinutes minutes = new StandardMinutes(SampleBook.example());

@@ -29,7 +29,9 @@ final class GoodShare {
     double share = Math.min(before, 1 - 0.5 / PIECES);
     double a = PIECES * share + good;
     double b = PIECES * (1 - share) + lost;
-    return new Estimate(a / (a + b), quantile(a, b, TAIL), quantile(a, b, 1 - TAIL));
+    // Nothing that was recorded speaks against all turning out when nothing is lost.
+    double high = lost == 0 ? 1 : quantile(a, b, 1 - TAIL);
+    return new Estimate(a / (a + b), quantile(a, b, TAIL), high);
   }
 
   /** Below this lies such a part of the beta distribution; found by halving. */

@@ -17,7 +17,13 @@ public final class Learning {
 
   private static final double HUNDRED = 100;
 
-  /** Fewer runs or lots than this are told but not offered. */
+  /**
+   * Beginning and end are noted to the minute, so each is off by up to half of one: the deviation
+   * of their difference, √(2/12) minutes.
+   */
+  private static final double NOTED_TO = Math.sqrt(2.0 / 12);
+
+  /** Fewer runs, lots or pieces than this are told but not offered. */
   private static final int ENOUGH = 3;
 
   private static final String MINUTES = "minutes";
@@ -36,15 +42,20 @@ public final class Learning {
    * The lessons of logs.
    *
    * @param logs plans of this book with what was recorded of each
-   * @throws Faulty with every record that is of no lot, run, person or material there is, paths as
-   *     in a file of records
+   * @throws Faulty with every record that is of no lot, run, step, person or material there is, is
+   *     told twice or of a plan of another book, paths as in a file of records; of several logs
+   *     they say which it is
    */
   public static Lessons of(Book book, List<Log> logs) {
+    RecordFaults faults = new RecordFaults(book, logs.size() > 1);
+    for (int i = 0; i < logs.size(); i++) {
+      faults.look(logs.get(i), i + 1);
+    }
+    if (!faults.found().isEmpty()) {
+      throw new Faulty(faults.found());
+    }
     Records records = new Records(book);
     logs.forEach(records::add);
-    if (!records.faults.isEmpty()) {
-      throw new Faulty(records.faults);
-    }
     Learning learning = new Learning(book, records);
     book.mixes().forEach(learning::mix);
     book.moulds().forEach(learning::mould);
@@ -112,7 +123,7 @@ public final class Learning {
           counts[0] + counts[1],
           piece.goodPercent(),
           share,
-          percent(share.mean()));
+          percent(share.mean()).filter(number -> counts[0] + counts[1] >= ENOUGH));
     }
   }
 
@@ -130,7 +141,14 @@ public final class Learning {
   private Optional<Estimate> ratio(String path) {
     return Optional.ofNullable(records.minutes.get(path))
         .filter(ratios -> ratios.size() > 1)
-        .map(RobustMean::of);
+        .map(ratios -> RobustMean.of(ratios, leastDeviation(path)));
+  }
+
+  private double leastDeviation(String path) {
+    return records.planned.get(path).stream()
+        .mapToDouble(minutes -> NOTED_TO / minutes)
+        .average()
+        .orElse(0);
   }
 
   private void minutes(String path, String what, String of, int now, Estimate estimate) {
@@ -150,18 +168,19 @@ public final class Learning {
       Estimate estimate,
       Optional<BigDecimal> offer) {
     boolean differs = estimate.excludes(now);
+    BigDecimal present = BigDecimal.valueOf(now).stripTrailingZeros();
     lessons.add(
         new Lesson(
             path,
             what,
             path.endsWith("Percent") ? PERCENT : MINUTES,
             count,
-            BigDecimal.valueOf(now).stripTrailingZeros(),
+            present,
             hundredths(estimate.mean()),
             hundredths(estimate.low()),
             hundredths(estimate.high()),
             differs,
-            offer.filter(one -> differs)));
+            offer.filter(one -> differs && one.compareTo(present) != 0)));
   }
 
   private static Optional<BigDecimal> percent(double number) {

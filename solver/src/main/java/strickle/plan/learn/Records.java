@@ -6,30 +6,30 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import strickle.book.Book;
-import strickle.book.Fault;
+import strickle.book.Mould;
+import strickle.mix.CastingMass;
+import strickle.mix.Recipe;
+import strickle.mix.Share;
 import strickle.plan.Lot;
 import strickle.plan.Run;
-import strickle.plan.Task;
-import strickle.plan.Weighed;
+import strickle.plan.TaskMinutes;
 import strickle.plan.replan.Happening;
 import strickle.plan.replan.HappeningKind;
 
 /** Logs sorted by the numbers of the book that they say something of. */
 final class Records {
 
-  /** Minutes really taken by minutes planned, by the path of what takes them. */
+  /** Minutes really taken by minutes of the book, by the path of what takes them. */
   final Map<String, List<Double>> minutes = new LinkedHashMap<>();
 
-  /** Minutes planned for the same, in all. */
+  /** Minutes of the book for the same, in all. */
   final Map<String, List<Double>> planned = new LinkedHashMap<>();
 
   /** Pieces that turned out and that did not, by the path of the piece. */
   final Map<String, long[]> pieces = new LinkedHashMap<>();
 
-  /** Grams weighed out by grams planned, by the path of the mould; of lots of one run. */
+  /** Grams weighed out by grams of the book, by the path of the mould; of lots of one run. */
   final Map<String, List<Double>> grams = new LinkedHashMap<>();
-
-  final List<Fault> faults = new ArrayList<>();
 
   private final Book book;
 
@@ -37,7 +37,9 @@ final class Records {
     this.book = book;
   }
 
-  /** Takes in what was recorded of one plan of the book. */
+  /**
+   * Takes in what was recorded of one plan of the book, of which {@link RecordFaults} finds none.
+   */
   void add(Log log) {
     Map<String, Lot> lotOfRun = new HashMap<>();
     Map<String, Lot> lots = new LinkedHashMap<>();
@@ -45,49 +47,19 @@ final class Records {
       lots.put(lot.id(), lot);
       lot.runs().forEach(run -> lotOfRun.put(run.id(), lot));
     }
-    check(log, lots, lotOfRun);
-    if (faults.isEmpty()) {
-      times(log, lots, lotOfRun);
-      shares(log);
-      log.used().stream().map(Used::lot).distinct().forEach(id -> grams(log, lots.get(id)));
-    }
+    times(log, lots, lotOfRun);
+    shares(log);
+    log.used().stream().map(Used::lot).distinct().forEach(id -> grams(log, lots.get(id)));
   }
 
-  private void check(Log log, Map<String, Lot> lots, Map<String, Lot> lotOfRun) {
-    for (int i = 0; i < log.happened().size(); i++) {
-      String at = "$.happened[" + i + "]";
-      Happening one = log.happened().get(i);
-      one.lot().filter(id -> !lots.containsKey(id)).ifPresent(id -> unknown(at + ".lot", id));
-      one.run().filter(id -> !lotOfRun.containsKey(id)).ifPresent(id -> unknown(at + ".run", id));
-      one.person()
-          .filter(id -> book.people().stream().noneMatch(person -> person.id().equals(id)))
-          .ifPresent(id -> faults.add(new Fault(at + ".person", '"' + id + '"', "a person")));
-    }
-    for (int i = 0; i < log.used().size(); i++) {
-      String at = "$.used[" + i + "]";
-      Used one = log.used().get(i);
-      if (!lots.containsKey(one.lot())) {
-        unknown(at + ".lot", one.lot());
-      } else if (lots.get(one.lot()).weighOut().stream()
-          .noneMatch(weighed -> weighed.material().equals(one.material()))) {
-        String right = "a material that lot " + one.lot() + " is weighed out from";
-        faults.add(new Fault(at + ".material", '"' + one.material() + '"', right));
-      }
-    }
-  }
-
-  private void unknown(String path, String id) {
-    faults.add(new Fault(path, '"' + id + '"', "one that the plan has"));
-  }
-
+  /**
+   * Minutes by the book as it is, not as it was planned with: what has been taken over already is
+   * not learned a second time, and of a plan laid out anew what is done has its real minutes.
+   */
   private void times(Log log, Map<String, Lot> lots, Map<String, Lot> lotOfRun) {
-    Map<String, Double> plannedMinutes = new HashMap<>();
-    for (Task task : log.plan().tasks()) {
-      plannedMinutes.put(id(task), (double) task.minutes());
-    }
     for (Happening one : log.happened()) {
-      if (one.isTask() && one.end().isPresent() && plannedMinutes.containsKey(one.task())) {
-        double should = plannedMinutes.get(one.task());
+      if (one.isTask() && one.end().isPresent()) {
+        double should = byTheBook(one, lots, lotOfRun);
         String path = path(one, lots, lotOfRun);
         minutes
             .computeIfAbsent(path, p -> new ArrayList<>())
@@ -97,12 +69,10 @@ final class Records {
     }
   }
 
-  private static String id(Task task) {
-    return switch (task.kind()) {
-      case POUR -> task.lot() + "/pour";
-      case DEMOULD -> task.run().orElseThrow() + "/demould";
-      case STEP -> task.run().orElseThrow() + "/step-" + task.step().orElseThrow();
-    };
+  private int byTheBook(Happening one, Map<String, Lot> lots, Map<String, Lot> lotOfRun) {
+    return one.kind() == HappeningKind.POURED
+        ? TaskMinutes.pour(book, lots.get(one.lot().orElseThrow()))
+        : TaskMinutes.after(book, run(lotOfRun, one.run().orElseThrow()), 1 + one.step().orElse(0));
   }
 
   private String path(Happening one, Map<String, Lot> lots, Map<String, Lot> lotOfRun) {
@@ -137,7 +107,7 @@ final class Records {
     for (Lot lot : log.plan().lots()) {
       for (Run run : lot.runs()) {
         if (through.getOrDefault(run.id(), false)) {
-          count(run, lost.getOrDefault(run.id(), 0));
+          count(run, Math.max(run.scrapped(), lost.getOrDefault(run.id(), 0)));
         }
       }
     }
@@ -158,19 +128,24 @@ final class Records {
   }
 
   private void grams(Log log, Lot lot) {
+    Run run = lot.runs().get(0);
+    Mould mould = book.mould(book.piece(run.piece()).mould());
+    Recipe recipe = Recipe.of(book.mix(lot.mix()), book::material);
+    double wet = run.castings() * CastingMass.wetGrams(mould, recipe);
     double used = 0;
     double should = 0;
-    for (Weighed weighed : lot.weighOut()) {
+    for (Share share : recipe.shares()) {
       for (Used one : log.used()) {
-        if (one.lot().equals(lot.id()) && one.material().equals(weighed.material())) {
+        if (one.lot().equals(lot.id()) && one.material().equals(share.material())) {
           used += one.quantity();
-          should += weighed.grams();
+          should += wet * share.fraction();
         }
       }
     }
     if (lot.runs().size() == 1 && should > 0) {
-      String mould = book.piece(lot.runs().get(0).piece()).mould();
-      grams.computeIfAbsent(Paths.mould(book, mould), p -> new ArrayList<>()).add(used / should);
+      grams
+          .computeIfAbsent(Paths.mould(book, mould.id()), p -> new ArrayList<>())
+          .add(used / should);
     }
   }
 }

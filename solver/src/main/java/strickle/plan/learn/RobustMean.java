@@ -27,9 +27,20 @@ final class RobustMean {
    * @param numbers at least two
    */
   static Estimate of(List<Double> numbers) {
+    return of(numbers, 0);
+  }
+
+  /**
+   * The same of numbers that are known no better than to a deviation: however alike they are, the
+   * band is no narrower than that makes it.
+   *
+   * @param numbers at least two
+   * @param leastDeviation 0 or more
+   */
+  static Estimate of(List<Double> numbers, double leastDeviation) {
     double middle = median(numbers);
-    double deviation =
-        NORMAL * median(numbers.stream().map(one -> Math.abs(one - middle)).toList());
+    double median = median(numbers.stream().map(one -> Math.abs(one - middle)).toList());
+    double deviation = Math.max(leastDeviation, NORMAL * median);
     double mean = deviation == 0 ? middle : huber(numbers, middle, BEND * deviation);
     double squares =
         numbers.stream()
@@ -40,7 +51,7 @@ final class RobustMean {
     double bend = BEND * deviation;
     long unbent = numbers.stream().filter(one -> Math.abs(one - mean) <= bend).count();
     double part = Math.max(1, unbent) / (double) numbers.size();
-    double spread = Math.sqrt(squares / freedom) / part;
+    double spread = Math.max(leastDeviation, Math.sqrt(squares / freedom) / part);
     double half = StudentT.ninety(freedom) * spread / Math.sqrt(numbers.size());
     return new Estimate(mean, mean - half, mean + half);
   }

@@ -1,6 +1,7 @@
 package strickle.plan.learn;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
@@ -35,6 +36,26 @@ class EstimateTest {
   void aBookThatSaysAllTurnOutCanStillBeProvedWrong() {
     assertTrue(GoodShare.of(1, 0, 10).mean() < 0.7);
     assertTrue(GoodShare.of(1, 1000, 0).mean() > 0.99);
+  }
+
+  @Test
+  void whenNothingIsLostABookThatSaysAllTurnOutIsNotContradicted() {
+    for (int good : List.of(1, 4, 20, 1000)) {
+      assertFalse(GoodShare.of(1, good, 0).excludes(1), good + " good");
+    }
+    assertTrue(GoodShare.of(1, 19, 1).excludes(1));
+  }
+
+  /** Noted to the minute, tasks that all took 8 may have taken 7.6 or 8.4: sqrt(2 / 12) = 0.41. */
+  @Test
+  void numbersThatAreAlikeAreKnownNoBetterThanTheyAreNoted() {
+    Estimate four = RobustMean.of(List.of(8.0, 8.0, 8.0, 8.0), Math.sqrt(2.0 / 12));
+    assertEquals(8, four.mean());
+    // t of 3 degrees of freedom, 2.353, times 0.408 / 2 (Student's table, value from memory).
+    assertEquals(8 - 0.480, four.low(), 0.001);
+    assertEquals(8 + 0.480, four.high(), 0.001);
+    Estimate clock = RobustMean.of(List.of(8.0, 8.0, 8.0, 8.0, 300.0), Math.sqrt(2.0 / 12));
+    assertEquals(8, clock.mean(), 0.2);
   }
 
   @Test
