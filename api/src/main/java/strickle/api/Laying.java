@@ -67,7 +67,7 @@ final class Laying implements PlanWork {
   }
 
   // As the shopping list reads it, which shares nothing with the planner.
-  private static void mustWait(Book book, Plan plan, OffsetDateTime ordering) {
+  static void mustWait(Book book, Plan plan, OffsetDateTime ordering) {
     Set<String> tasks = plan.tasks().stream().map(Task::id).collect(Collectors.toSet());
     Shopping.of(book, plan, ordering).tooEarly().stream()
         .filter(early -> tasks.contains(early.what()))

@@ -3,6 +3,7 @@ package strickle.api;
 import java.math.BigDecimal;
 import java.time.Clock;
 import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,7 +12,6 @@ import strickle.book.Book;
 import strickle.book.Fault;
 import strickle.json.AnswerFile;
 import strickle.json.FairFile;
-import strickle.json.PriceFile;
 import strickle.json.ShoppingFile;
 import strickle.json.contract.Answer;
 import strickle.json.contract.Operation;
@@ -19,9 +19,7 @@ import strickle.json.contract.Parameter;
 import strickle.json.contract.Shape;
 import strickle.plan.Plan;
 import strickle.plan.UsualStart;
-import strickle.price.PriceRequest;
 import strickle.price.Prices;
-import strickle.price.Pricing;
 import strickle.price.Sensitivity;
 import strickle.price.SensitivityCheck;
 import strickle.price.SensitivityRequest;
@@ -36,8 +34,7 @@ import strickle.supply.Shopping;
 /** Prices, targets, fairs and shopping. */
 final class MoneyRoutes {
 
-  private static final String TOPIC = "Money";
-  private static final BigDecimal USUAL_MARGIN = BigDecimal.valueOf(30);
+  static final String TOPIC = "Money";
   private static final long USUAL_SCHEDULES = 500;
   private static final long MOST_SCHEDULES = 5_000;
   private static final String TARGET = "strickle-target/1";
@@ -49,6 +46,8 @@ final class MoneyRoutes {
    * @param fair its id
    * @param budget money there is for packs of material; as much as is needed without it
    * @param from the first moment that may be planned, local; as for a plan without it
+   * @param orderingFrom from when on what is short in stock can be ordered, local; when the plan
+   *     begins without it
    * @param schedules how many schedules each plan looks at, 1 to 5000; 500 without it
    * @param seed where the search's chance begins; 0 without it
    */
@@ -56,6 +55,7 @@ final class MoneyRoutes {
       String fair,
       Optional<BigDecimal> budget,
       Optional<LocalDateTime> from,
+      Optional<LocalDateTime> orderingFrom,
       OptionalLong schedules,
       OptionalLong seed) {
 
@@ -79,22 +79,7 @@ final class MoneyRoutes {
   static List<Route> of(Thinking thinking, Clock clock) {
     MoneyRoutes routes = new MoneyRoutes(thinking, clock);
     return List.of(
-        new Route(
-            operation(
-                    "GET",
-                    "/api/prices",
-                    "readPrices",
-                    "What each piece costs and what to ask.",
-                    "By the typical run, or by the lots of a plan.")
-                .with(PresentPlan.OPTIONAL)
-                .with(
-                    number(
-                        "margin",
-                        "The profit wanted, in percent of what the buyer pays, 0 to under 100; 30"
-                            + " without it."))
-                .with(number("ending", "What suggested prices end in; 0 without it."))
-                .answering(Answer.of(Status.OK, "The prices.", PriceFile.SHAPE)),
-            MoneyRoutes::prices),
+        PriceRoutes.prices(),
         new Route(
             operation(
                     "POST",
@@ -143,6 +128,13 @@ final class MoneyRoutes {
                     "What to buy for a plan, and when.",
                     "In whole packs, in time for what needs them.")
                 .with(PresentPlan.PARAMETER)
+                .with(
+                    Parameter.query(
+                        "now",
+                        Parameter.Kind.DATE,
+                        "From which day on things can be ordered; as the plan waits for materials,"
+                            + " or when it begins, without it.",
+                        "2027-04-02"))
                 .answering(Answer.of(Status.OK, "The list.", ShoppingFile.SHAPE)),
             MoneyRoutes::shopping));
   }
@@ -150,24 +142,6 @@ final class MoneyRoutes {
   private static Operation operation(
       String method, String path, String id, String summary, String text) {
     return Operation.of(method, path, id, TOPIC, summary, text);
-  }
-
-  private static Parameter number(String name, String text) {
-    return Parameter.query(name, Parameter.Kind.NUMBER, text, "0");
-  }
-
-  private static Reply prices(Call call) {
-    PriceRequest request =
-        Thinking.told(
-            () ->
-                new PriceRequest(
-                    call.decimal("margin").orElse(USUAL_MARGIN),
-                    call.decimal("ending").orElse(BigDecimal.ZERO)));
-    Prices prices =
-        PresentPlan.underWayIfAsked(call)
-            .map(present -> Pricing.planned(present.book(), request, present.plan()))
-            .orElseGet(() -> Pricing.standard(call.studio().now().book(), request));
-    return Reply.json(Status.OK, PriceFile.write(prices));
   }
 
   private static Reply target(Call call) {
@@ -197,28 +171,35 @@ final class MoneyRoutes {
   private Reply fair(Call call) {
     FairWanted wanted = call.body(FairWanted.class);
     Book book = call.studio().now().book();
-    FairAnswer answer =
-        thinking.of(
-            () ->
-                FairBuilding.of(
-                    book,
-                    new FairRequest(
-                        wanted.fair(),
-                        wanted.budget(),
-                        wanted
-                            .from()
-                            .map(at -> PlanRoutes.in(book, at))
-                            .orElseGet(() -> UsualStart.of(book, clock)),
-                        wanted.schedules().orElse(USUAL_SCHEDULES),
-                        wanted.seed().orElse(0))));
-    Laying.audited(answer.book(), answer.plan());
+    FairAnswer answer = thinking.of(() -> FairBuilding.of(book, request(book, wanted)));
+    Plan plan = Laying.audited(answer.book(), answer.plan());
+    plan.orderingFrom().ifPresent(at -> Laying.mustWait(answer.book(), plan, at));
     return Reply.json(Status.OK, FairFile.write(answer.build()));
+  }
+
+  private FairRequest request(Book book, FairWanted wanted) {
+    OffsetDateTime from =
+        wanted
+            .from()
+            .map(at -> PlanRoutes.in(book, at))
+            .orElseGet(() -> UsualStart.of(book, clock));
+    return new FairRequest(
+        wanted.fair(),
+        wanted.budget(),
+        from,
+        wanted.orderingFrom().map(at -> PlanRoutes.in(book, at)).orElse(from),
+        wanted.schedules().orElse(USUAL_SCHEDULES),
+        wanted.seed().orElse(0));
   }
 
   private static Reply shopping(Call call) {
     PresentPlan present = PresentPlan.of(call);
     Plan plan = present.plan();
-    return Reply.json(
-        Status.OK, ShoppingFile.write(Shopping.of(present.book(), plan, plan.from())));
+    OffsetDateTime now =
+        call.date("now")
+            .map(day -> PlanRoutes.in(present.book(), day.atStartOfDay()))
+            .or(plan::orderingFrom)
+            .orElse(plan.from());
+    return Reply.json(Status.OK, ShoppingFile.write(Shopping.of(present.book(), plan, now)));
   }
 }

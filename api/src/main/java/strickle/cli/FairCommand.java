@@ -2,6 +2,7 @@ package strickle.cli;
 
 import java.math.BigDecimal;
 import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
@@ -36,6 +37,7 @@ import strickle.price.fair.FairRequest;
 final class FairCommand implements Runnable {
 
   private static final String BUDGET = "--budget";
+  private static final String NOW = "--now";
   private static final String SCHEDULES = "--schedules";
   private static final String PLAN_OUT = "--plan-out";
   private static final long MOST_SCHEDULES = 1_000_000_000;
@@ -63,6 +65,15 @@ final class FairCommand implements Runnable {
       paramLabel = "N",
       description = "money there is for packs of material; when left out, as much as is needed")
   private String budget;
+
+  @Option(
+      names = NOW,
+      paramLabel = "DATE",
+      description = {
+        "from when on what is short in stock can be ordered, a date or a date with a time; when"
+            + " left out, when the plan begins. Nothing begins before its materials can be there"
+      })
+  private String now;
 
   @Option(
       names = SCHEDULES,
@@ -96,15 +107,17 @@ final class FairCommand implements Runnable {
     Optional<BigDecimal> money = values.decimal(BUDGET, budget);
     money.ifPresent(
         amount -> values.must(amount.signum() >= 0, BUDGET, budget, "an amount of 0 or more"));
+    Optional<LocalDateTime> ordering = values.moment(NOW, now);
     long most = values.whole(SCHEDULES, schedules, 1, MOST_SCHEDULES).orElse(USUAL_SCHEDULES);
     long chance = values.whole("--seed", seed, Long.MIN_VALUE, Long.MAX_VALUE).orElse(0L);
     values.done();
     Book book = argument.read();
     Optional<OutFile> bookFile = write.read(argument.file());
     Optional<OutFile> planFile = planFile(bookFile);
-    FairRequest request =
-        new FairRequest(
-            fair, money, StartOption.moment(from, argument, book, here.clock()), most, chance);
+    OffsetDateTime begin = StartOption.moment(from, argument, book, here.clock());
+    OffsetDateTime ordered =
+        ordering.map(at -> at.atZone(book.studio().timeZone()).toOffsetDateTime()).orElse(begin);
+    FairRequest request = new FairRequest(fair, money, begin, ordered, most, chance);
     tell(found(book, request), bookFile, planFile);
   }
 
@@ -121,7 +134,7 @@ final class FairCommand implements Runnable {
   private static FairAnswer found(Book book, FairRequest request) {
     try {
       FairAnswer answer = FairBuilding.of(book, request);
-      Audited.plan(answer.book(), answer.plan());
+      MaterialsOptions.checked(answer.book(), Audited.plan(answer.book(), answer.plan()));
       return answer;
     } catch (Faulty faulty) {
       throw new Faulty(faulty.faults().stream().map(FairCommand::named).toList());

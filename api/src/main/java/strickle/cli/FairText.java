@@ -13,6 +13,9 @@ import strickle.price.fair.FairBuild;
 import strickle.price.fair.FairPiece;
 import strickle.price.fair.Tightened;
 import strickle.price.fair.Worth;
+import strickle.supply.Purchase;
+import strickle.supply.Shopping;
+import strickle.supply.ShoppingList;
 
 /** A fair's build as a page of text. */
 final class FairText {
@@ -86,6 +89,15 @@ final class FairText {
             "  ",
             "Sold, left and earned are what happens on average; what is on hand costs nothing more,"
                 + " what is made its material, wages and wear."));
+    List<String> more =
+        build.pieces().stream()
+            .filter(piece -> piece.wanted() > piece.bring())
+            .map(piece -> piece.wanted() + " x " + book.piece(piece.piece()).name())
+            .toList();
+    if (!more.isEmpty()) {
+      String text = "Worth bringing if nothing limited it: " + String.join(", ", more) + ".";
+      lines.addAll(Lines.paragraph("  ", "  ", text));
+    }
   }
 
   private void money() {
@@ -142,6 +154,11 @@ final class FairText {
     }
     lines.addAll(Lines.wrap(ready(), Lines.WIDEST));
     lines.addAll(Lines.wrap(others(), Lines.WIDEST));
+    ShoppingList list = Shopping.of(book, answer.plan(), build.orderingFrom());
+    long packs = list.materials().stream().mapToLong(Purchase::packs).sum();
+    if (packs > 0) {
+      lines.addAll(Lines.wrap(bought(packs, list), Lines.WIDEST));
+    }
   }
 
   /** What a plan still had too little of when all was done, the last of each piece. */
@@ -172,6 +189,22 @@ final class FairText {
     long late = answer.plan().totals().lateOrders();
     return (late == 1 ? "1 other order is" : late + " other orders are")
         + " late, by no more than without the fair.";
+  }
+
+  private String bought(long packs, ShoppingList list) {
+    String waits =
+        answer.plan().orderingFrom().isPresent()
+            ? "nothing begins before they can be there"
+            : "something settled begins before they can be there";
+    return "It takes "
+        + Words.count(packs, "pack")
+        + " for "
+        + money(list.cost())
+        + ", ordered from "
+        + Moments.full(list.now())
+        + " on; "
+        + waits
+        + ".";
   }
 
   private String money(BigDecimal amount) {

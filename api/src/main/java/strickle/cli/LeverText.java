@@ -67,9 +67,12 @@ final class LeverText {
   }
 
   private String present(Lever lever) {
-    return lever.kind() == LeverKind.MINUTES
-        ? CostText.tenths(lever.present()) + " min"
-        : value(lever, lever.present());
+    return switch (lever.kind()) {
+      case MINUTES -> CostText.tenths(lever.present()) + " min";
+      // As it stands in the book: rounding to the safe side is for what is asked for.
+      case GOOD_SHARE, CHANNEL_FEE, SHOP_SHARE -> TargetText.plain(lever.present()) + " %";
+      default -> value(lever, lever.present());
+    };
   }
 
   private String value(Lever lever, BigDecimal value) {

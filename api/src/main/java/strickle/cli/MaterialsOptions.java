@@ -44,20 +44,19 @@ final class MaterialsOptions {
   }
 
   /**
-   * Lets a plan through in which nothing begins before its material can be there, as the shopping
-   * list reads it.
+   * Lets a new plan through that waits for nothing, or in which nothing begins before its material
+   * can be there, as the shopping list reads it.
    *
    * @throws Bug when something does
    */
-  Plan checked(Book book, Plan plan) {
-    if (wait) {
-      List<TooEarly> early =
-          Shopping.of(book, plan, ordering(plan.from(), book)).tooEarly().stream()
-              .filter(one -> plan.tasks().stream().anyMatch(task -> task.id().equals(one.what())))
-              .toList();
-      if (!early.isEmpty()) {
-        throw new Bug("the plan does not wait for its materials: " + early.get(0));
-      }
+  static Plan checked(Book book, Plan plan) {
+    List<TooEarly> early =
+        plan.orderingFrom().stream()
+            .flatMap(at -> Shopping.of(book, plan, at).tooEarly().stream())
+            .filter(one -> plan.tasks().stream().anyMatch(task -> task.id().equals(one.what())))
+            .toList();
+    if (!early.isEmpty()) {
+      throw new Bug("the plan does not wait for its materials: " + early.get(0));
     }
     return plan;
   }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import strickle.book.Book;
 import strickle.cli.Table.Column;
 import strickle.price.ChannelPrice;
+import strickle.price.CostLine;
 import strickle.price.PiecePrices;
 import strickle.price.PriceRequest;
 import strickle.price.Prices;
@@ -32,11 +33,15 @@ final class PieceText {
   }
 
   /** The lines of it. */
-  static List<String> lines(Book book, PriceRequest request, Prices prices, PiecePrices piece) {
+  static List<String> lines(
+      Book book, PriceRequest request, Prices prices, PiecePrices piece, boolean each) {
     PieceText text = new PieceText(book, prices);
     List<String> lines = new ArrayList<>();
     lines.addAll(Lines.wrap(book.piece(piece.piece()).name(), Lines.WIDEST));
     lines.addAll(text.cost(piece).lines());
+    if (each && piece.comparison().isEmpty()) {
+      lines.addAll(text.each(piece).lines());
+    }
     piece
         .comparison()
         .ifPresent(other -> lines.addAll(ComparisonText.lines(piece, other, text.costs)));
@@ -57,6 +62,17 @@ final class PieceText {
     return new Table("  ", number, number, number, number, number, number)
         .row("minutes", "material", "labour", "wear", "overhead", "full cost")
         .row(cells.toArray(String[]::new));
+  }
+
+  /** Every line of the cost; as shown they add up to the full cost as shown. */
+  private Table each(PiecePrices piece) {
+    Table table = new Table("  ", new Column(28, 40, false), Column.right(LEAST, MOST));
+    List<BigDecimal> amounts =
+        costs.shares(piece.full(), piece.lines().stream().map(CostLine::amount).toList());
+    for (int i = 0; i < amounts.size(); i++) {
+      table.row(piece.lines().get(i).what(), costs.of(amounts.get(i)));
+    }
+    return table.row("full cost", costs.of(piece.full()));
   }
 
   private Table channels(PiecePrices piece) {

@@ -96,7 +96,7 @@ final class PlanCommand implements Runnable {
 
   private Plan laidOut(Book book, Planning planning, ProgressLine line) {
     try {
-      return materials.checked(book, Audited.plan(book, planning.run()));
+      return MaterialsOptions.checked(book, Audited.plan(book, planning.run()));
     } finally {
       line.clear();
       if (here.interruption().came()) {

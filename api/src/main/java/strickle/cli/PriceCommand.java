@@ -32,6 +32,7 @@ import strickle.price.StandardMinutes;
       "",
       "Examples:",
       "  strickle price demo",
+      "  strickle price studio.json --lines",
       "  strickle price studio.json --margin 40 --ending 0.99",
       "  strickle price studio.json --markup 100 --hourly 25 --discount 10",
       "  strickle price studio.json --bundle dish-white=3 --bundle-price 99",
@@ -55,6 +56,11 @@ final class PriceCommand implements Runnable {
   @ArgGroup(exclusive = false)
   private PlanOption present;
 
+  @Option(
+      names = "--lines",
+      description = "also every line of the cost; with a plan they stand there anyway")
+  private boolean lines;
+
   @Option(names = "--json", description = "print the prices as JSON (strickle-prices/1)")
   private boolean json;
 
@@ -69,7 +75,7 @@ final class PriceCommand implements Runnable {
     Book book = argument.read();
     Optional<Plan> plan = Optional.ofNullable(present).map(option -> option.readUnderWay(book));
     Prices prices = prices(book, request, plan, bundle);
-    here.out().print(json ? PriceFile.write(prices) : PriceText.of(book, request, prices));
+    here.out().print(json ? PriceFile.write(prices) : PriceText.of(book, request, prices, lines));
   }
 
   private Prices prices(

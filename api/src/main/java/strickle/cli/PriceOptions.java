@@ -1,12 +1,9 @@
 package strickle.cli;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Option;
-import strickle.book.Fault;
 import strickle.price.BundleRequest;
 import strickle.price.PriceRequest;
 
@@ -122,25 +119,10 @@ final class PriceOptions {
     String both = "both --bundle and --bundle-price, or neither";
     values.must(bundle != null, BUNDLE_PRICE, String.valueOf(bundlePrice), both);
     values.must(bundlePrice != null, BUNDLE, String.valueOf(bundle), both);
-    List<BundleRequest.Item> items = bundle == null ? List.of() : items(bundle, values);
     values.done();
     return Optional.of(
-        OptionNames.told(BUNDLE_NAMES, () -> new BundleRequest(items, price.orElseThrow())));
-  }
-
-  private static List<BundleRequest.Item> items(String text, Given values) {
-    List<BundleRequest.Item> items = new ArrayList<>();
-    for (String part : text.split(",", -1)) {
-      int mark = part.indexOf('=');
-      String piece = mark < 0 ? part.strip() : part.substring(0, mark).strip();
-      String number = mark < 0 ? "1" : part.substring(mark + 1).strip();
-      if (piece.isEmpty() || !number.matches("[0-9]{1,4}")) {
-        String right = "pieces with how many of each, such as dish=2,cup=4";
-        values.fault(new Fault(BUNDLE, '"' + part + '"', right));
-      } else {
-        items.add(new BundleRequest.Item(piece, Integer.parseInt(number)));
-      }
-    }
-    return items;
+        OptionNames.told(
+            BUNDLE_NAMES,
+            () -> new BundleRequest(BundleRequest.items(bundle), price.orElseThrow())));
   }
 }

@@ -19,8 +19,9 @@ final class PriceText {
    * The page, with a newline behind each line.
    *
    * @param prices the prices of this book for this request
+   * @param each whether every line of a cost is told where there is nothing to compare it with
    */
-  static String of(Book book, PriceRequest request, Prices prices) {
+  static String of(Book book, PriceRequest request, Prices prices, boolean each) {
     String currency = prices.currency().getCode();
     List<String> lines = new ArrayList<>();
     lines.addAll(
@@ -30,7 +31,7 @@ final class PriceText {
     lines.addAll(Lines.wrap(basis(request, prices), Lines.WIDEST));
     for (PiecePrices piece : prices.pieces()) {
       lines.add("");
-      lines.addAll(PieceText.lines(book, request, prices, piece));
+      lines.addAll(PieceText.lines(book, request, prices, piece, each));
     }
     if (prices.pieces().isEmpty()) {
       lines.add("");

@@ -144,6 +144,7 @@ final class PromiseText {
         plan.from(),
         plan.seed(),
         plan.coverPercent(),
+        plan.orderingFrom(),
         plan.lots(),
         tasks,
         plan.waits(),

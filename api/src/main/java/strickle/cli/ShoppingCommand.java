@@ -40,7 +40,8 @@ final class ShoppingCommand implements Runnable {
       paramLabel = "DATE",
       description = {
         "from when on something can be ordered, in the studio's time zone: a date such as"
-            + " 2027-04-02 or a date with a time; when left out, when the plan begins"
+            + " 2027-04-02 or a date with a time; when left out, as the plan waits for"
+            + " materials, or when it begins"
       })
   private String now;
 
@@ -61,6 +62,7 @@ final class ShoppingCommand implements Runnable {
     OffsetDateTime moment =
         given
             .map(time -> time.atZone(book.studio().timeZone()).toOffsetDateTime())
+            .or(plan::orderingFrom)
             .orElse(plan.from());
     ShoppingList list = Shopping.of(book, plan, moment);
     here.out().print(json ? ShoppingFile.write(list) : ShoppingText.of(book, list));

@@ -66,6 +66,9 @@ final class ShoppingText {
   }
 
   private void enough() {
+    if (list.materials().isEmpty()) {
+      return;
+    }
     lines.add("");
     lines.add("Used and left");
     Table table = new Table("  ", Column.left(WIDEST_NAME), Column.right(10, 14), Column.left(50));

@@ -1,5 +1,6 @@
 package strickle.cli;
 
+import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
@@ -24,6 +25,7 @@ final class TotalsText {
     table.row("handwork", Words.work(totals.attendedMinutes()) + each(view));
     table.row("poured", poured(view));
     plan.coverPercent().ifPresent(percent -> table.row("cover", cover(percent)));
+    plan.orderingFrom().ifPresent(at -> table.row("materials", waiting(at)));
     table.row("last ready", Moments.full(totals.lastReady()));
     if (totals.lateOrders() > 0) {
       String hours = totals.weightedLateHours().stripTrailingZeros().toPlainString();
@@ -35,6 +37,12 @@ final class TotalsText {
       table.row("at best", AtBest.of(view.book(), plan));
     }
     return table.lines();
+  }
+
+  private static String waiting(OffsetDateTime at) {
+    return "nothing begins before what is short in stock can be there, ordered from "
+        + Moments.full(at)
+        + " on";
   }
 
   private static String cover(double percent) {

@@ -174,6 +174,13 @@ class EveryOperationTest {
     ask("GET", "/api/bound", "");
     ask("GET", "/api/prices", "");
     ask("GET", "/api/prices?plan=in-use&margin=40&ending=0.5", "");
+    ask(
+        "GET",
+        "/api/prices?markup=100&hourly=25&discount=10&ending=9&every=10&bundlePrice=99&bundle="
+            + piece
+            + "=2&fair="
+            + first("fairs").path("id").asString(),
+        "");
     String sale = "\"piece\": \"" + piece + "\", \"channel\": \"" + channel + "\", ";
     ask("POST", "/api/target", "{" + sale + "\"price\": 38, \"marginPercent\": 40}");
     ask("POST", "/api/sensitivity", "{" + sale + "\"byPercent\": 10, \"most\": 5}");
@@ -181,8 +188,10 @@ class EveryOperationTest {
     ask(
         "POST",
         "/api/fair",
-        "{\"fair\": \"" + fair + "\", \"from\": \"2027-03-01T00:00\", \"schedules\": 5}");
+        "{\"fair\": \"" + fair + "\", \"from\": \"2027-03-01T00:00\","
+            + " \"orderingFrom\": \"2027-02-26T00:00\", \"schedules\": 5}");
     ask("GET", "/api/shopping", "");
+    ask("GET", "/api/shopping?now=2027-02-26", "");
     ask(
         "POST",
         "/api/batch",

@@ -8,7 +8,9 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
+import java.time.LocalDate;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -16,6 +18,7 @@ import strickle.book.Book;
 import strickle.book.Order;
 import strickle.json.BookFile;
 import strickle.json.PlanFile;
+import strickle.plan.EarlyUse;
 import strickle.plan.Plan;
 import strickle.plan.audit.Audit;
 
@@ -72,6 +75,44 @@ class FairCommandTest {
     Shell.Result again =
         Shell.run("fair", written, "--fair", "spring-fair", "--schedules", "100").done();
     assertEquals(fair().done().out(), again.out());
+  }
+
+  /** The blend lasts for seven castings of twelve, and more of it is there long before the rest. */
+  @Test
+  void aStockThatLastsUntilTheRestHasComeIsUsedMeanwhile() {
+    Path written = folder.resolve("new.json");
+    Path week = folder.resolve("week.json");
+    String out = fair("--write", written, "--plan-out", week).done().out();
+    Plan plan = PlanFile.read(week);
+    assertEquals("2027-04-05", plan.tasks().get(0).start().toLocalDate().toString());
+    assertEquals(plan.from(), plan.orderingFrom().orElseThrow());
+    assertEquals(Set.of(), EarlyUse.of(BookFile.read(written), plan, plan.from()));
+    assertTrue(out.contains("nothing begins before they can"), out);
+  }
+
+  @Test
+  void nothingOfABuildBeginsBeforeItsMaterialsCanBeThere() {
+    String json =
+        Shell.example("\"onHand\": 300, \"leadDays\": 2", "\"onHand\": 5, \"leadDays\": 10");
+    book = Shell.file(folder, "book.json", json);
+    Path week = folder.resolve("week.json");
+    String out = fair("--plan-out", week).done().out();
+    Plan plan = PlanFile.read(week);
+    LocalDate first = plan.tasks().get(0).start().toLocalDate();
+    assertEquals(LocalDate.parse("2027-04-15"), first, out);
+    assertTrue(out.contains("Worth bringing if nothing limited it: 11 x deep planter"), out);
+    // Ordered ten days before, all of it can begin at once.
+    fair("--plan-out", week, "--now", "2027-03-26").done();
+    LocalDate sooner = PlanFile.read(week).tasks().get(0).start().toLocalDate();
+    assertEquals(LocalDate.parse("2027-04-05"), sooner);
+    assertEquals(List.of("--now"), fair("--now", "soon").paths());
+  }
+
+  @Test
+  void theAnswerHasTheBuildAsOrders() {
+    String json = fair("--json").done().out();
+    assertTrue(json.contains("\"order" + "s\": ["), json);
+    assertTrue(json.contains("\"id\": \"spring-fair-planter-slate\""), json);
   }
 
   @Test

@@ -44,6 +44,32 @@ class PriceCommandTest {
     assertEquals(expected, Shell.run("price", book).done().out());
   }
 
+  /** White blend, black, oil, sealer, box, labour, two tubs, overhead: 29.18 to the cent. */
+  @Test
+  void everyLineOfTheCostIsToldWhenAskedForAndTheyAddUp() {
+    String out = Shell.run("price", book, "--lines").done().out();
+    BigDecimal sum = BigDecimal.ZERO;
+    int lines = 0;
+    for (String name :
+        List.of(
+            "white blend",
+            "iron oxide black",
+            "release oil",
+            "water-based sealer",
+            "medium box",
+            "labour",
+            "deep tub",
+            "mid tub",
+            "overhead")) {
+      String line =
+          out.lines().filter(one -> one.matches("  " + name + " +[0-9.]+")).findFirst().orElseThrow();
+      sum = sum.add(new BigDecimal(line.substring(name.length() + 2).strip()));
+      lines++;
+    }
+    assertEquals(9, lines);
+    assertEquals(new BigDecimal("29.18"), sum);
+  }
+
   @Test
   void jsonIsTheFileOfThePricesAndNothingElse() {
     PriceRequest request = new PriceRequest(BigDecimal.valueOf(30), BigDecimal.ZERO);

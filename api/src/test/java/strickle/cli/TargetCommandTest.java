@@ -83,6 +83,14 @@ class TargetCommandTest {
   }
 
   @Test
+  void whatThereIsNowIsToldAsItIsInTheBook() {
+    String poor = Shell.example("\"goodPercent\": 92", "\"goodPercent\": 0.04");
+    book = Shell.file(folder, "poor.json", poor);
+    String out = target("--price", "38", "--channel", "own-table").done().out();
+    assertTrue(out.contains("  good share            0.04 %  cannot, even at 100 %"), out);
+  }
+
+  @Test
   void jsonHasTheSameInNumbers() {
     String out =
         target(

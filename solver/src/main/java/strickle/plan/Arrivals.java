@@ -1,12 +1,12 @@
 package strickle.plan;
 
-import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.ToIntFunction;
 import strickle.book.Book;
 import strickle.book.Fault;
 import strickle.book.Line;
@@ -30,15 +30,12 @@ final class Arrivals {
 
   private final Book book;
   private final StudioTime time;
-  private final OffsetDateTime now;
-
   /** The minute each short material can be there. */
   private final Map<String, Long> minutes = new HashMap<>();
 
-  private Arrivals(Book book, StudioTime time, OffsetDateTime now) {
+  private Arrivals(Book book, StudioTime time) {
     this.book = book;
     this.time = time;
-    this.now = now;
   }
 
   /**
@@ -47,17 +44,38 @@ final class Arrivals {
    * @param now from when on materials can be ordered
    */
   static Arrivals of(Book book, Needs needs, StudioTime time, OffsetDateTime now) {
-    Arrivals arrivals = new Arrivals(book, time, now);
-    arrivals
-        .needed(needs)
+    Arrivals arrivals = new Arrivals(book, time);
+    arrivals.order(piece -> needs.castings(piece.id()), now);
+    return arrivals;
+  }
+
+  /**
+   * Of the rest of a plan that waits for materials. What was short when it was laid out was ordered
+   * then; what has become short since is ordered now.
+   *
+   * @param owed castings of each piece, poured or to be poured
+   */
+  static Arrivals ofRest(Standing standing, Owed owed, OffsetDateTime ordered) {
+    Map<String, Integer> planned = new HashMap<>();
+    for (Lot lot : standing.present().lots()) {
+      lot.runs().forEach(run -> planned.merge(run.piece(), run.castings(), Integer::sum));
+    }
+    Arrivals arrivals = new Arrivals(standing.book(), standing.time());
+    arrivals.order(piece -> planned.getOrDefault(piece.id(), 0), ordered);
+    arrivals.order(owed::castings, standing.time().at(standing.now()));
+    return arrivals;
+  }
+
+  /** Orders what so many castings, and the packing of all orders, use beyond the stock. */
+  private void order(ToIntFunction<Piece> castings, OffsetDateTime ordered) {
+    needed(castings)
         .forEach(
             (id, quantity) -> {
               Material material = book.material(id);
               if (quantity > material.onHand().doubleValue() + TOLERANCE) {
-                arrivals.minutes.put(id, arrivals.there(material));
+                minutes.computeIfAbsent(id, one -> there(material, ordered));
               }
             });
-    return arrivals;
   }
 
   /** Every pinned pour that begins before what it needs can be there. */
@@ -80,7 +98,7 @@ final class Arrivals {
     Shop shop = studio.shop();
     List<Kind> kinds = new ArrayList<>();
     for (int i = 0; i < shop.kinds().size(); i++) {
-      kinds.add(waiting(shop.kinds().get(i), studio.pieces().get(i)));
+      kinds.add(on(shop.kinds().get(i), studio.pieces().get(i)));
     }
     return studio.with(
         new Shop(
@@ -119,7 +137,7 @@ final class Arrivals {
             .map(line -> book.piece(line.piece()))
             .flatMap(piece -> MaterialUse.ofCastings(book, piece, 1).keySet().stream())
             .distinct()
-            .filter(minutes::containsKey)
+            .filter(id -> minutes.getOrDefault(id, 0L) > 0)
             .map(id -> book.material(id).name() + " " + time.local(minutes.get(id)).toLocalDate())
             .toList();
     return waited.isEmpty()
@@ -127,7 +145,13 @@ final class Arrivals {
         : Optional.of("it waits for materials that can be there: " + String.join(", ", waited));
   }
 
-  private Kind waiting(Kind kind, Piece piece) {
+  /** The minute by which all that castings of a piece use can be there. */
+  int first(Piece piece) {
+    return (int) first(MaterialUse.ofCastings(book, piece, 1));
+  }
+
+  /** The kind in which every task that uses a short material waits for it. */
+  Kind on(Kind kind, Piece piece) {
     List<Activity> chain = new ArrayList<>();
     for (int i = 0; i < kind.chain().size(); i++) {
       Map<String, Double> used =
@@ -147,18 +171,17 @@ final class Arrivals {
     return used.keySet().stream().mapToLong(id -> minutes.getOrDefault(id, 0L)).max().orElse(0);
   }
 
-  private long there(Material material) {
-    LocalDate day = now.atZoneSameInstant(time.zone()).toLocalDate();
-    long begins = time.minute(day.plusDays(material.leadDays()).atStartOfDay());
-    return Math.max(0, Math.max(begins, time.minute(now.toInstant())));
+  private long there(Material material, OffsetDateTime ordered) {
+    OffsetDateTime at = Arrival.of(material, ordered, time.zone());
+    return Math.max(0, time.minute(at.toInstant()));
   }
 
-  private Map<String, Double> needed(Needs needs) {
+  private Map<String, Double> needed(ToIntFunction<Piece> castings) {
     Map<String, Double> needed = new HashMap<>();
     for (Piece piece : book.pieces()) {
-      int castings = needs.castings(piece.id());
-      if (castings > 0) {
-        MaterialUse.ofCastings(book, piece, castings)
+      int count = castings.applyAsInt(piece);
+      if (count > 0) {
+        MaterialUse.ofCastings(book, piece, count)
             .forEach((id, quantity) -> needed.merge(id, quantity, Double::sum));
       }
     }

@@ -31,6 +31,7 @@ public final class Filling {
   private final Plan plan;
   private final List<String> people;
   private final List<String> pieces;
+  private final Optional<Arrivals> arrivals;
 
   private Filling(Book book, Plan plan) {
     StudioTime time = new StudioTime(plan.from().toInstant(), book.studio().timeZone());
@@ -41,6 +42,7 @@ public final class Filling {
     this.plan = plan;
     this.people = book.people().stream().map(one -> one.id()).toList();
     this.pieces = studio.pieces().stream().map(Piece::id).toList();
+    this.arrivals = plan.orderingFrom().map(now -> Arrivals.of(book, needs, time, now));
   }
 
   /**
@@ -90,10 +92,13 @@ public final class Filling {
   }
 
   private Optional<Gaps> with(Gaps before, int kind, int castings, int size) {
+    Piece piece = studio.pieces().get(kind);
+    // What further lots lack is waited for before their pour, even if it is for a later step.
+    int from = arrivals.map(some -> some.first(piece)).orElse(0);
     Optional<Gaps> gaps = Optional.of(before);
     for (int left = castings; left > 0; left -= size) {
       int run = Math.min(size, left);
-      gaps = gaps.flatMap(one -> one.with(studio.pieces().get(kind), run));
+      gaps = gaps.flatMap(one -> one.with(piece, run, from));
     }
     return gaps;
   }
@@ -145,7 +150,8 @@ public final class Filling {
     }
     List<Integer> met = studio.orders().stream().map(order -> 0).toList();
     Schedule schedule = new Schedule(new Value(0, 0, 0), lots, met, 0);
-    return Assembler.plan(studio, schedule, plan.seed(), plan.coverPercent());
+    return Assembler.plan(studio, schedule, plan.seed(), plan.coverPercent())
+        .waiting(plan.orderingFrom());
   }
 
   private Schedule.Run run(Gaps.Laid run) {

@@ -14,6 +14,8 @@ import java.util.OptionalDouble;
  * @param seed the number the search started from
  * @param coverPercent in how many of a hundred cases the castings of a piece bring what is asked
  *     for, 50 to 99.9; empty when they are counted as they turn out on average
+ * @param orderingFrom from when on materials are ordered that are short in stock, where what uses
+ *     them waits until they can be there; empty when nothing waits for materials
  * @param lots what is mixed
  * @param tasks everything somebody has to do
  * @param waits what passes by itself; waits of no length may be left out
@@ -27,6 +29,7 @@ public record Plan(
     OffsetDateTime from,
     long seed,
     OptionalDouble coverPercent,
+    Optional<OffsetDateTime> orderingFrom,
     List<Lot> lots,
     List<Task> tasks,
     List<Wait> waits,
@@ -38,8 +41,8 @@ public record Plan(
   /**
    * Takes its own copy of every list.
    *
-   * @throws strickle.book.Faulty when a part is missing, {@code from} is not of a year from 1970 to
-   *     2999 or the cover not from 50 to 99.9
+   * @throws strickle.book.Faulty when a part is missing, {@code from} or {@code orderingFrom} is
+   *     not of a year from 1970 to 2999 or the cover not from 50 to 99.9
    */
   public Plan {
     Flaws flaws = new Flaws().time(".from", from);
@@ -51,7 +54,37 @@ public record Plan(
     ready = flaws.list(".ready", ready);
     orders = flaws.list(".orders", orders);
     history = flaws.optional(".history", history);
+    orderingFrom = flaws.optional(".orderingFrom", orderingFrom);
+    orderingFrom.ifPresent(at -> flaws.time(".orderingFrom", at));
     Cover.check(flaws, ".coverPercent", coverPercent).raise();
+  }
+
+  /** A plan that waits for no materials. */
+  public Plan(
+      String book,
+      OffsetDateTime from,
+      long seed,
+      OptionalDouble coverPercent,
+      List<Lot> lots,
+      List<Task> tasks,
+      List<Wait> waits,
+      List<Ready> ready,
+      List<OrderOutcome> orders,
+      Totals totals,
+      Optional<History> history) {
+    this(
+        book,
+        from,
+        seed,
+        coverPercent,
+        Optional.empty(),
+        lots,
+        tasks,
+        waits,
+        ready,
+        orders,
+        totals,
+        history);
   }
 
   /** A plan made before anything has happened, its castings counted as on average. */
@@ -81,16 +114,33 @@ public record Plan(
 
   /** The same plan with its lots in another order, or others. */
   public Plan withLots(List<Lot> others) {
-    return with(others, orders);
+    return with(others, orders, orderingFrom);
   }
 
   /** The same plan with other outcomes of its orders. */
   public Plan withOrders(List<OrderOutcome> others) {
-    return with(lots, others);
+    return with(lots, others, orderingFrom);
   }
 
-  private Plan with(List<Lot> otherLots, List<OrderOutcome> others) {
+  /** The same plan, said to wait for materials that are ordered from then on, or for none. */
+  public Plan waiting(Optional<OffsetDateTime> ordered) {
+    return with(lots, orders, ordered);
+  }
+
+  private Plan with(
+      List<Lot> otherLots, List<OrderOutcome> others, Optional<OffsetDateTime> ordered) {
     return new Plan(
-        book, from, seed, coverPercent, otherLots, tasks, waits, ready, others, totals, history);
+        book,
+        from,
+        seed,
+        coverPercent,
+        ordered,
+        otherLots,
+        tasks,
+        waits,
+        ready,
+        others,
+        totals,
+        history);
   }
 }

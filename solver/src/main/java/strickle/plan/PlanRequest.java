@@ -58,6 +58,11 @@ public record PlanRequest(
     return new PlanRequest(from, effort, seed, percent, present, ordering);
   }
 
+  /** The same request, waiting for materials as a plan does that it goes on from, or not at all. */
+  public PlanRequest waitingAs(Plan plan) {
+    return new PlanRequest(from, effort, seed, coverPercent, present, plan.orderingFrom());
+  }
+
   /** The same request for a plan that waits for materials which can be ordered from a moment on. */
   public PlanRequest ordering(OffsetDateTime moment) {
     return new PlanRequest(from, effort, seed, coverPercent, present, Optional.of(moment));

@@ -146,8 +146,10 @@ public final class Planning {
       StudioShop studio = settled(aims.isEmpty() ? waiting : Aims.on(waiting, aims));
       try {
         Schedule schedule = begin(studio).run();
-        Plan plan = Assembler.plan(studio, schedule, request.seed(), request.coverPercent());
-        return aims.isEmpty() ? explained(plan, arrivals) : plan;
+        Plan plan =
+            Assembler.plan(studio, schedule, request.seed(), request.coverPercent())
+                .waiting(request.ordering());
+        return aims.isEmpty() ? explained(book, plan) : plan;
       } catch (NoRoomException none) {
         if (tried == HORIZONS) {
           throw new Faulty(List.of(noHours()));
@@ -158,11 +160,21 @@ public final class Planning {
   }
 
   /**
-   * What waits for materials is told of by those alone: reasons are read in a studio that has all.
+   * A plan with why each late order is late. What waits for materials is told of by those alone:
+   * reasons are read in a studio that has all.
+   *
+   * @param plan a valid plan of this book
    */
-  private Plan explained(Plan plan, Optional<Arrivals> arrivals) {
+  public static Plan explained(Book book, Plan plan) {
     Plan explained = Why.explained(book, plan);
-    return arrivals.map(one -> one.explained(plan, explained)).orElse(explained);
+    return plan.orderingFrom()
+        .map(now -> arrivals(book, plan, now).explained(plan, explained))
+        .orElse(explained);
+  }
+
+  private static Arrivals arrivals(Book book, Plan plan, OffsetDateTime now) {
+    Needs needs = Needs.of(book, Cover.of(plan.coverPercent()));
+    return Arrivals.of(book, needs, time(book, plan.from()), now);
   }
 
   private StudioShop settled(StudioShop studio) {

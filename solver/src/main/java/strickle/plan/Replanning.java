@@ -238,7 +238,7 @@ public final class Replanning {
       }
     }
     return new Replanned(
-        Why.explained(book, best.plan()),
+        Planning.explained(book, best.plan()),
         moves,
         Comparison.orders(standing.present(), best.plan()),
         thawed);

@@ -66,6 +66,7 @@ final class RestAssembler {
         standing.present().from(),
         seed,
         standing.present().coverPercent(),
+        standing.present().orderingFrom(),
         lots,
         tasks,
         waits,

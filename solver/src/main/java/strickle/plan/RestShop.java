@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import strickle.book.Book;
@@ -32,6 +33,7 @@ final class RestShop {
   private final Owed owed;
   private final StudioShop one;
   private final List<Calendar> hours;
+  private final Optional<Arrivals> arrivals;
 
   /**
    * A shop as things stand.
@@ -43,6 +45,8 @@ final class RestShop {
     this.owed = owed;
     this.one = Compiler.oneOfEach(standing.book(), standing.time(), horizonMinutes);
     this.hours = one.shop().workers().stream().map(this::fromNow).toList();
+    this.arrivals =
+        standing.present().orderingFrom().map(at -> Arrivals.ofRest(standing, owed, at));
   }
 
   /** Everybody's calendar from now on. */
@@ -74,7 +78,9 @@ final class RestShop {
     List<Kind> kinds = new ArrayList<>();
     List<Piece> pieces = new ArrayList<>(one.pieces());
     for (int i = 0; i < pieces.size(); i++) {
-      kinds.add(with(one.shop().kinds().get(i), owed.castings(pieces.get(i))));
+      Piece piece = pieces.get(i);
+      Kind kind = with(one.shop().kinds().get(i), owed.castings(piece));
+      kinds.add(arrivals.map(some -> some.on(kind, piece)).orElse(kind));
     }
     List<FixedLot> fixed = new ArrayList<>();
     for (KeptLot lot : kept) {

@@ -68,6 +68,7 @@ public final class Served {
         plan.from(),
         plan.seed(),
         plan.coverPercent(),
+        plan.orderingFrom(),
         plan.lots(),
         plan.tasks(),
         plan.waits(),

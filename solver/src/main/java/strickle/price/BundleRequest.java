@@ -52,4 +52,29 @@ public record BundleRequest(List<Item> items, BigDecimal price) {
       throw new Faulty(faults);
     }
   }
+
+  /**
+   * Items as a person writes them: "dish=2,cup=4"; a piece alone is one of it.
+   *
+   * @throws Faulty with the path {@code .items} for each part that says nothing
+   */
+  public static List<Item> items(String text) {
+    List<Item> items = new ArrayList<>();
+    List<Fault> faults = new ArrayList<>();
+    for (String part : text.split(",", -1)) {
+      int mark = part.indexOf('=');
+      String piece = mark < 0 ? part.strip() : part.substring(0, mark).strip();
+      String number = mark < 0 ? "1" : part.substring(mark + 1).strip();
+      if (piece.isEmpty() || !number.matches("[0-9]{1,4}")) {
+        String right = "pieces with how many of each, such as dish=2,cup=4";
+        faults.add(new Fault(".items", '"' + part + '"', right));
+      } else {
+        items.add(new Item(piece, Integer.parseInt(number)));
+      }
+    }
+    if (!faults.isEmpty()) {
+      throw new Faulty(faults);
+    }
+    return items;
+  }
 }

@@ -5,7 +5,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import strickle.book.Book;
 import strickle.plan.Plan;
-import strickle.plan.Why;
+import strickle.plan.Planning;
 
 /**
  * A date for the new order, and the plan that keeps it.
@@ -28,7 +28,7 @@ public record Offer(
 
   /** The same offer with the reasons of the plan's late orders. */
   Offer explained() {
-    return new Offer(ready, book, Why.explained(book, plan), runs, slips);
+    return new Offer(ready, book, Planning.explained(book, plan), runs, slips);
   }
 
   /** Minutes by which present orders are ready later than planned, all together. */

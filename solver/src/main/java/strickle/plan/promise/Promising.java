@@ -73,7 +73,9 @@ public final class Promising {
             .sum();
     long usual = Math.clamp(PLACINGS / Math.max(1, castings), FEWEST, MOST);
     Effort effort = Effort.ofSchedules(request.schedules().orElse(usual));
-    return new PlanRequest(present.from(), effort, request.seed()).covering(present.coverPercent());
+    return new PlanRequest(present.from(), effort, request.seed())
+        .covering(present.coverPercent())
+        .waitingAs(present);
   }
 
   /** What the search for a pressed date comes to, and one for a kept date behind it. */

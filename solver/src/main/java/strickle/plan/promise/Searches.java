@@ -55,7 +55,10 @@ final class Searches {
   /** The same searches from another seed. */
   Searches another() {
     PlanRequest other = new PlanRequest(request.from(), request.effort(), request.seed() + 1);
-    return new Searches(addition, yardstick, other.covering(request.coverPercent()));
+    return new Searches(
+        addition,
+        yardstick,
+        other.covering(request.coverPercent()).waitingAs(yardstick.present()));
   }
 
   /**
@@ -145,7 +148,8 @@ final class Searches {
     Aim soon = new Aim(addition.id(), from, 1);
     Effort little =
         Effort.ofSchedules(Math.min(LITTLE, request.effort().schedules().orElseThrow()));
-    PlanRequest quick = new PlanRequest(from, little, request.seed());
+    PlanRequest quick =
+        new PlanRequest(from, little, request.seed()).waitingAs(yardstick.present());
     try {
       Plan plan = Planning.aiming(book, quick, List.of(soon));
       return Optional.of(plan.orders().getFirst().ready());
@@ -159,7 +163,8 @@ final class Searches {
     long schedules = Math.max(1, request.effort().schedules().orElseThrow() / parts);
     PlanRequest part =
         new PlanRequest(request.from(), Effort.ofSchedules(schedules), request.seed())
-            .covering(request.coverPercent());
+            .covering(request.coverPercent())
+            .waitingAs(yardstick.present());
     try {
       return Optional.of(Planning.aiming(book, part.startingFrom(start), aims, staying));
     } catch (Faulty noHours) {

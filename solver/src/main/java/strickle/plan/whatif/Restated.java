@@ -55,6 +55,7 @@ final class Restated {
         plan.from(),
         plan.seed(),
         plan.coverPercent(),
+        plan.orderingFrom(),
         plan.lots(),
         plan.tasks(),
         waits,

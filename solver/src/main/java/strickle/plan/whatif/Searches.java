@@ -35,7 +35,8 @@ final class Searches {
   /**
    * Makes ready to search.
    *
-   * @param present where plans begin, and how sure they have to be, is as in this one
+   * @param present where plans begin, how sure they have to be and whether they wait for materials
+   *     is as in this one
    * @param all the effort that shares are taken of
    * @param listener told how many searches are over
    */
@@ -95,6 +96,7 @@ final class Searches {
     PlanRequest request =
         new PlanRequest(present.from(), effort, seed)
             .covering(present.coverPercent())
+            .waitingAs(present)
             .startingFrom(search.begin());
     Planning planning = Planning.of(search.book(), request, progress -> {});
     begin(planning);

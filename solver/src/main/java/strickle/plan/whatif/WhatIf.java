@@ -13,7 +13,7 @@ import strickle.book.Faulty;
 import strickle.plan.Effort;
 import strickle.plan.Plan;
 import strickle.plan.Run;
-import strickle.plan.Why;
+import strickle.plan.Planning;
 import strickle.plan.audit.Audit;
 import strickle.plan.whatif.Searches.Search;
 
@@ -168,7 +168,7 @@ public final class WhatIf {
       }
       Plan again = Restated.of(ofBook, plan);
       if (Audit.of(ofBook, again).isEmpty()) {
-        return Why.explained(ofBook, again);
+        return Planning.explained(ofBook, again);
       }
     }
     return own;

@@ -64,12 +64,13 @@ public final class Gaps {
    * With a lot of one run more, each of its tasks as early as it goes behind the one before.
    *
    * @param castings no more than one lot and the studio's forms and places can hold
+   * @param notBefore the first minute of the pour, 0 or more
    * @return nothing when there is no gap for it
    */
-  public Optional<Gaps> with(Piece piece, int castings) {
+  public Optional<Gaps> with(Piece piece, int castings, int notBefore) {
     Chain chain = Chain.of(floor.book(), piece, castings);
     String id = "further-" + floor.courses().size();
-    return Placing.place(floor, chain, List.of(), 0)
+    return Placing.place(floor, chain, List.of(), notBefore)
         .map(
             tasks -> {
               int ready = tasks.get(chain.last()).end() + chain.finalDryMinutes();

@@ -6,6 +6,7 @@ import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import org.joda.money.CurrencyUnit;
+import strickle.book.Order;
 
 /**
  * What to bring to a fair. A plan has it ready before the opening and makes no other order later.
@@ -13,6 +14,8 @@ import org.joda.money.CurrencyUnit;
  * @param fair the fair's id
  * @param currency the book's
  * @param from the first moment that was planned
+ * @param orderingFrom from when on what is short in stock is ordered; nothing that uses it begins
+ *     before it can be there
  * @param opens when the fair opens, local time
  * @param ready when the last piece for it is ready
  * @param tableCost what the table costs
@@ -23,12 +26,14 @@ import org.joda.money.CurrencyUnit;
  * @param profitAtMost no build that can be ready earns more, as far as the limits tell
  * @param worths what a little more would earn
  * @param tightened where a plan was late and the build was made smaller, in that order
+ * @param orders the build as orders of the book, to be added to it
  * @param hoursLate weighted late hours of the plan; no more than without the fair
  */
 public record FairBuild(
     String fair,
     CurrencyUnit currency,
     OffsetDateTime from,
+    OffsetDateTime orderingFrom,
     LocalDateTime opens,
     Optional<OffsetDateTime> ready,
     BigDecimal tableCost,
@@ -39,6 +44,7 @@ public record FairBuild(
     BigDecimal profitAtMost,
     List<Worth> worths,
     List<Tightened> tightened,
+    List<Order> orders,
     BigDecimal hoursLate) {
 
   /** Copies the lists. */
@@ -46,5 +52,6 @@ public record FairBuild(
     pieces = List.copyOf(pieces);
     worths = List.copyOf(worths);
     tightened = List.copyOf(tightened);
+    orders = List.copyOf(orders);
   }
 }

@@ -1,6 +1,7 @@
 package strickle.price.fair;
 
 import java.math.BigDecimal;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -13,6 +14,7 @@ import java.util.Set;
 import strickle.book.Book;
 import strickle.book.Fair;
 import strickle.book.Faulty;
+import strickle.plan.EarlyUse;
 import strickle.plan.Effort;
 import strickle.plan.Plan;
 import strickle.plan.PlanRequest;
@@ -90,14 +92,32 @@ public final class FairBuilding {
     Book with = FairOrders.with(book, fair, build);
     Plan plan = plan(with, last);
     last = Optional.of(plan);
-    return new Trial(fair, build, with, plan, lateAnyway);
+    Set<String> missing = EarlyUse.of(with, plan, request.orderingFrom());
+    return new Trial(fair, build, with, plan, lateAnyway, missing);
   }
 
+  /**
+   * A plan in which nothing begins before its materials can be there. Often the stock lasts until
+   * the rest has come; only else does everything that uses it wait, which costs time.
+   */
   private Plan plan(Book planned, Optional<Plan> present) {
     Effort effort = Effort.ofSchedules(request.schedules());
     PlanRequest asked = new PlanRequest(request.from(), effort, request.seed());
     PlanRequest begun = present.map(asked::startingFrom).orElse(asked);
-    return Planning.of(planned, begun, progress -> {}).run();
+    Plan plan = Planning.of(planned, begun, progress -> {}).run();
+    OffsetDateTime ordered = request.orderingFrom();
+    return EarlyUse.of(planned, plan, ordered).isEmpty()
+        ? plan.waiting(Optional.of(ordered))
+        : waiting(planned, begun.ordering(ordered)).orElse(plan);
+  }
+
+  /** Empty when a settled pour cannot wait. */
+  private static Optional<Plan> waiting(Book planned, PlanRequest request) {
+    try {
+      return Optional.of(Planning.of(planned, request, progress -> {}).run());
+    } catch (Faulty settled) {
+      return Optional.empty();
+    }
   }
 
   private void tighten(Trial trial) {

@@ -45,6 +45,11 @@ final class FairOrders {
     return book.withOrders(orders);
   }
 
+  /** The fair's own orders. */
+  static List<Order> own(Book book, Fair fair) {
+    return book.orders().stream().filter(order -> isOf(order, fair)).toList();
+  }
+
   /** The piece of each of the fair's own orders, by the order's id. */
   static Optional<String> piece(Book book, Fair fair, String order) {
     return Optional.of(book.order(order))

@@ -16,11 +16,18 @@ import strickle.book.Faulty;
  * @param budget money there is for packs of materials that the build needs bought, in the book's
  *     currency, 0 or more; empty when it does not matter
  * @param from the first moment that may be planned
+ * @param orderingFrom from when on materials can be ordered that are short in stock; nothing that
+ *     uses them begins before they can be there
  * @param schedules how many schedules each plan may lay out, 1 or more
  * @param seed where the plans' chance begins
  */
 public record FairRequest(
-    String fair, Optional<BigDecimal> budget, OffsetDateTime from, long schedules, long seed) {
+    String fair,
+    Optional<BigDecimal> budget,
+    OffsetDateTime from,
+    OffsetDateTime orderingFrom,
+    long schedules,
+    long seed) {
 
   /**
    * Refuses a budget or a number of schedules that cannot be.
@@ -30,6 +37,7 @@ public record FairRequest(
   public FairRequest {
     Objects.requireNonNull(fair, "fair");
     Objects.requireNonNull(from, "from");
+    Objects.requireNonNull(orderingFrom, "orderingFrom");
     List<Fault> faults = new ArrayList<>();
     if (budget.filter(money -> money.signum() < 0).isPresent()) {
       faults.add(new Fault(".budget", budget.get().toPlainString(), "an amount of 0 or more"));
@@ -40,5 +48,11 @@ public record FairRequest(
     if (!faults.isEmpty()) {
       throw new Faulty(faults);
     }
+  }
+
+  /** A request for materials that are ordered when the plan begins. */
+  public FairRequest(
+      String fair, Optional<BigDecimal> budget, OffsetDateTime from, long schedules, long seed) {
+    this(fair, budget, from, from, schedules, seed);
   }
 }

@@ -35,6 +35,7 @@ final class FairResult {
         fair.id(),
         book.studio().currency(),
         trial.plan().from(),
+        request.orderingFrom(),
         fair.opens(),
         trial.ready(),
         fair.tableCost(),
@@ -45,6 +46,7 @@ final class FairResult {
         Earning.rounded(allowed.worth() - table),
         new Earning(book, fair, request, wares, allowed).worths(),
         tightened,
+        FairOrders.own(trial.book(), fair),
         trial.plan().totals().weightedLateHours());
   }
 

@@ -1,6 +1,7 @@
 package strickle.price.fair;
 
 import java.time.OffsetDateTime;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
@@ -14,6 +15,7 @@ import strickle.book.Fair;
 import strickle.book.Material;
 import strickle.book.Mix;
 import strickle.book.Piece;
+import strickle.plan.Arrival;
 import strickle.plan.InTime;
 import strickle.plan.MaterialUse;
 import strickle.price.fair.Programme.Level;
@@ -158,7 +160,8 @@ final class Means {
   }
 
   private boolean comesInTime(Material material) {
-    OffsetDateTime there = request.from().plusDays(material.leadDays());
+    ZoneId zone = book.studio().timeZone();
+    OffsetDateTime there = Arrival.of(material, request.orderingFrom(), zone);
     return there.toInstant().isBefore(opens().toInstant());
   }
 

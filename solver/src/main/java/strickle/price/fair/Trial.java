@@ -26,8 +26,15 @@ import strickle.plan.Run;
  * @param book the book with the build as orders
  * @param plan its plan
  * @param lateAnyway weighted late hours of the other orders without the fair
+ * @param missing ids of materials that tasks of the plan begin too early for
  */
-record Trial(Fair fair, Map<String, Integer> build, Book book, Plan plan, BigDecimal lateAnyway) {
+record Trial(
+    Fair fair,
+    Map<String, Integer> build,
+    Book book,
+    Plan plan,
+    BigDecimal lateAnyway,
+    Set<String> missing) {
 
   private static final double TOLERANCE = 1e-9;
 
@@ -37,7 +44,9 @@ record Trial(Fair fair, Map<String, Integer> build, Book book, Plan plan, BigDec
    */
   boolean isOnTime() {
     return build.values().stream().allMatch(pieces -> pieces == 0)
-        || (late().isEmpty() && plan.totals().weightedLateHours().compareTo(lateAnyway) <= 0);
+        || (missing.isEmpty()
+            && late().isEmpty()
+            && plan.totals().weightedLateHours().compareTo(lateAnyway) <= 0);
   }
 
   /** When the last of it is ready; empty when nothing is brought. */
@@ -70,10 +79,15 @@ record Trial(Fair fair, Map<String, Integer> build, Book book, Plan plan, BigDec
   }
 
   private List<String> becauseOfOthers() {
-    return plan.orders().stream()
+    List<String> because = new ArrayList<>();
+    for (String id : missing) {
+      because.add("something settled would begin before " + book.material(id).name() + " is there");
+    }
+    plan.orders().stream()
         .filter(order -> order.lateMinutes() > 0)
         .map(order -> order.order() + " would be later than without the fair")
-        .toList();
+        .forEach(because::add);
+    return because;
   }
 
   private List<OrderOutcome> late() {
