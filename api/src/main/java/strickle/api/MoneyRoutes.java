@@ -19,7 +19,6 @@ import strickle.json.contract.Parameter;
 import strickle.json.contract.Shape;
 import strickle.plan.Plan;
 import strickle.plan.UsualStart;
-import strickle.price.Prices;
 import strickle.price.Sensitivity;
 import strickle.price.SensitivityCheck;
 import strickle.price.SensitivityRequest;

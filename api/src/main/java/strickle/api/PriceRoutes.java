@@ -109,7 +109,6 @@ final class PriceRoutes {
       String missing = items.isPresent() ? "bundlePrice" : "bundle";
       throw Refusal.malformed(missing, "nothing", "both bundle and bundlePrice, or neither");
     }
-    return items.map(
-        text -> new BundleRequest(BundleRequest.items(text), price.orElseThrow()));
+    return items.map(text -> new BundleRequest(BundleRequest.items(text), price.orElseThrow()));
   }
 }

@@ -188,7 +188,9 @@ class EveryOperationTest {
     ask(
         "POST",
         "/api/fair",
-        "{\"fair\": \"" + fair + "\", \"from\": \"2027-03-01T00:00\","
+        "{\"fair\": \""
+            + fair
+            + "\", \"from\": \"2027-03-01T00:00\","
             + " \"orderingFrom\": \"2027-02-26T00:00\", \"schedules\": 5}");
     ask("GET", "/api/shopping", "");
     ask("GET", "/api/shopping?now=2027-02-26", "");

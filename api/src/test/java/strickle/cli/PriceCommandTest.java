@@ -62,7 +62,10 @@ class PriceCommandTest {
             "mid tub",
             "overhead")) {
       String line =
-          out.lines().filter(one -> one.matches("  " + name + " +[0-9.]+")).findFirst().orElseThrow();
+          out.lines()
+              .filter(one -> one.matches("  " + name + " +[0-9.]+"))
+              .findFirst()
+              .orElseThrow();
       sum = sum.add(new BigDecimal(line.substring(name.length() + 2).strip()));
       lines++;
     }

@@ -30,6 +30,7 @@ final class Arrivals {
 
   private final Book book;
   private final StudioTime time;
+
   /** The minute each short material can be there. */
   private final Map<String, Long> minutes = new HashMap<>();
 

@@ -60,8 +60,7 @@ public final class EarlyUse {
     for (OrderOutcome outcome : plan.orders()) {
       for (Line line : book.order(outcome.order()).lines()) {
         Piece piece = book.piece(line.piece());
-        draws.add(
-            new Draw(outcome.ready(), false, MaterialUse.ofPacking(piece, line.quantity())));
+        draws.add(new Draw(outcome.ready(), false, MaterialUse.ofPacking(piece, line.quantity())));
       }
     }
   }

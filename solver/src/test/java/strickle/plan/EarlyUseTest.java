@@ -41,7 +41,8 @@ class EarlyUseTest {
 
   @Test
   void aStockThatLastsUntilTheRestIsThereIsNotMissed() {
-    // 3874.6 g are gone when the third pour begins; ordered on the 5th, three days later it is there.
+    // 3874.6 g are gone when the third pour begins; ordered on the 5th, three days later it is
+    // there.
     assertEquals(Set.of(), early(3875, 3));
     assertEquals(Set.of("white-blend"), early(3870, 3));
     assertEquals(Set.of("white-blend"), early(3875, 5));
@@ -52,8 +53,7 @@ class EarlyUseTest {
   void whatComesTheSameDayIsThereWhenItIsOrdered() {
     assertEquals(Set.of(), early(0, 0));
     OffsetDateTime later = OffsetDateTime.parse("2027-04-05T09:01-05:00");
-    assertEquals(
-        Set.of("white-blend"), EarlyUse.of(book(0, 0), SamplePlan.example(), later));
+    assertEquals(Set.of("white-blend"), EarlyUse.of(book(0, 0), SamplePlan.example(), later));
   }
 
   @Test

@@ -56,9 +56,7 @@ final class Searches {
   Searches another() {
     PlanRequest other = new PlanRequest(request.from(), request.effort(), request.seed() + 1);
     return new Searches(
-        addition,
-        yardstick,
-        other.covering(request.coverPercent()).waitingAs(yardstick.present()));
+        addition, yardstick, other.covering(request.coverPercent()).waitingAs(yardstick.present()));
   }
 
   /**

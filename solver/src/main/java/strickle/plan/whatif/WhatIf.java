@@ -12,8 +12,8 @@ import strickle.book.Fault;
 import strickle.book.Faulty;
 import strickle.plan.Effort;
 import strickle.plan.Plan;
-import strickle.plan.Run;
 import strickle.plan.Planning;
+import strickle.plan.Run;
 import strickle.plan.audit.Audit;
 import strickle.plan.whatif.Searches.Search;
 
