@@ -10,6 +10,7 @@ import strickle.book.Book;
 import strickle.book.Fault;
 import strickle.book.Faulty;
 import strickle.json.AnswerFile;
+import strickle.json.BallastAnswer;
 
 /** {@code strickle ballast}: what to lay on a core, and how hard the mix presses. */
 @Command(
@@ -66,7 +67,7 @@ final class BallastCommand implements Runnable {
     here.out()
         .print(
             json
-                ? AnswerFile.write("strickle-ballast/1", answer)
+                ? AnswerFile.write(BallastAnswer.FORMAT, answer)
                 : BallastText.of(answer, measures));
   }
 

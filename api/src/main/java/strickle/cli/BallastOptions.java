@@ -7,6 +7,7 @@ import picocli.CommandLine.Option;
 import strickle.book.Amount;
 import strickle.book.Fault;
 import strickle.book.Solid;
+import strickle.json.BallastAnswer;
 import strickle.mix.CoreBase;
 import strickle.mix.FormPressure;
 import strickle.mix.Uplift;

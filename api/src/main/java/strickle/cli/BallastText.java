@@ -4,10 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import strickle.book.UsUnits;
-import strickle.cli.BallastAnswer.Lift;
-import strickle.cli.BallastAnswer.PieceLift;
-import strickle.cli.BallastAnswer.Pressure;
 import strickle.cli.Table.Column;
+import strickle.json.BallastAnswer;
+import strickle.json.BallastAnswer.Lift;
+import strickle.json.BallastAnswer.PieceLift;
+import strickle.json.BallastAnswer.Pressure;
 import strickle.safety.BenchCautions;
 import strickle.safety.Load;
 

@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import strickle.book.Book;
 import strickle.book.Faulty;
 import strickle.json.AnswerFile;
+import strickle.json.CheckAnswer;
 import strickle.plan.Effort;
 import strickle.plan.Plan;
 import strickle.plan.PlanRequest;
@@ -36,8 +37,6 @@ import strickle.plan.Planning;
       "  strickle check studio.json --json"
     })
 final class CheckCommand implements Callable<Integer> {
-
-  private static final String FORMAT = "strickle-check/1";
 
   private final Surroundings here;
 
@@ -72,7 +71,7 @@ final class CheckCommand implements Callable<Integer> {
 
   private int data(Optional<LocalDateTime> from, OptionalDouble percent) {
     CheckAnswer answer = answer(from, percent);
-    here.out().print(AnswerFile.write(FORMAT, answer));
+    here.out().print(AnswerFile.write(CheckAnswer.FORMAT, answer));
     return answer.canBePlanned() ? Outcome.DONE : Outcome.WRONG;
   }
 

@@ -11,9 +11,7 @@ import picocli.CommandLine.Option;
 import strickle.book.Fault;
 import strickle.book.UsUnits;
 import strickle.json.AnswerFile;
-import strickle.mix.Film;
-import strickle.mix.Leaf;
-import strickle.mix.Uptake;
+import strickle.json.CoatAnswer;
 import strickle.safety.BenchCautions;
 
 /** {@code strickle coat}: how much coating or leaf an area takes. */
@@ -38,9 +36,7 @@ import strickle.safety.BenchCautions;
     })
 final class CoatCommand implements Runnable {
 
-  private static final String FORMAT = "strickle-coat/1";
   private static final double ML_PER_LITRE = 1000;
-  private static final double CM2_PER_M2 = 10_000;
 
   private final Surroundings here;
 
@@ -72,7 +68,8 @@ final class CoatCommand implements Runnable {
     double m2 = area.read(values).orElse(1.0) * count;
     CoatAnswer answer = answer(values, m2, count);
     values.done();
-    here.out().print(json ? AnswerFile.write(FORMAT, answer) : text(answer, new Measures(us)));
+    here.out()
+        .print(json ? AnswerFile.write(CoatAnswer.FORMAT, answer) : text(answer, new Measures(us)));
   }
 
   private CoatAnswer answer(Given values, double m2, int count) {
@@ -80,34 +77,17 @@ final class CoatCommand implements Runnable {
     double waste = options.waste(values);
     OptionalDouble density = options.gramsPerMl(values);
     long perBook = options.perBook(values);
-    return new CoatAnswer(
+    return CoatAnswer.of(
         m2,
         count,
-        options.film(values).map(film -> film(film, m2, coats, waste)),
-        options.uptake(values).map(uptake -> uptake(uptake, m2, coats, waste, density)),
-        options.leaf(values).map(leaf -> leaf(leaf, m2, waste, perBook)));
-  }
-
-  private static CoatAnswer.FilmPart film(Film film, double m2, int coats, double waste) {
-    return new CoatAnswer.FilmPart(
-        film.m2PerLitre(), film.wetMicrons(), film.litres(m2, coats, waste));
-  }
-
-  private static CoatAnswer.UptakePart uptake(
-      Uptake uptake, double m2, int coats, double waste, OptionalDouble gramsPerMl) {
-    double grams = uptake.grams(m2, coats, waste);
-    OptionalDouble ml =
-        gramsPerMl.isPresent()
-            ? OptionalDouble.of(grams / gramsPerMl.getAsDouble())
-            : OptionalDouble.empty();
-    return new CoatAnswer.UptakePart(uptake.gramsPerM2(), grams, ml);
-  }
-
-  private static CoatAnswer.LeafPart leaf(Leaf leaf, double m2, double waste, long perBook) {
-    long sheets = leaf.sheets(m2, waste);
-    long books = Math.ceilDiv(sheets, perBook);
-    return new CoatAnswer.LeafPart(
-        sheets, books, leaf.sheetM2() * CM2_PER_M2, leaf.overlapPercent());
+        new CoatAnswer.Coating(
+            options.film(values),
+            options.uptake(values),
+            options.leaf(values),
+            coats,
+            waste,
+            density,
+            perBook));
   }
 
   private static String text(CoatAnswer answer, Measures measures) {

@@ -1,9 +1,12 @@
 package strickle.cli;
 
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import strickle.json.AnswerFile;
+import strickle.json.CuringAnswer;
+import strickle.json.CuringQuestion;
 
 /** {@code strickle curing}: how long setting and curing take at a temperature. */
 @Command(
@@ -47,11 +50,13 @@ final class CuringCommand implements Runnable {
     Given values = new Given();
     Measures measures = units.read(values);
     CuringQuestion question = options.read(values, rule.read(values));
-    CuringAnswer answer = CuringAnswer.of(question);
+    Optional<CuringAnswer> found = values.asOptions(() -> CuringAnswer.of(question));
+    values.done();
+    CuringAnswer answer = found.orElseThrow();
     here.out()
         .print(
             json
-                ? AnswerFile.write("strickle-curing/1", answer)
+                ? AnswerFile.write(CuringAnswer.FORMAT, answer)
                 : CuringText.of(question, answer, measures));
   }
 }

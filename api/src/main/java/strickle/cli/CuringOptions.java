@@ -9,6 +9,7 @@ import strickle.book.Fault;
 import strickle.cure.AgeRule;
 import strickle.cure.CementClass;
 import strickle.cure.Stretch;
+import strickle.json.CuringQuestion;
 
 /** What {@code strickle curing} is asked, on the command line. */
 final class CuringOptions {

@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import strickle.cli.CuringAnswer.Room;
-import strickle.cli.CuringAnswer.Strong;
 import strickle.cli.Table.Column;
 import strickle.cure.AgeRule;
 import strickle.cure.Calibration;
 import strickle.cure.Ready;
+import strickle.json.CuringAnswer;
+import strickle.json.CuringAnswer.Room;
+import strickle.json.CuringAnswer.Strong;
+import strickle.json.CuringQuestion;
 
 /** What is known of setting and curing, as a page of text. */
 final class CuringText {

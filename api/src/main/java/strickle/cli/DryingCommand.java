@@ -9,6 +9,7 @@ import picocli.CommandLine.Parameters;
 import strickle.book.Amount;
 import strickle.cure.Drying;
 import strickle.json.AnswerFile;
+import strickle.json.DryingAnswer;
 
 /** {@code strickle drying}: when a piece that is weighed now and then has dried far enough. */
 @Command(
@@ -93,7 +94,8 @@ final class DryingCommand implements Runnable {
     here.out()
         .print(
             json
-                ? AnswerFile.write("strickle-drying/1", DryingAnswer.of(sheet, drying))
+                ? AnswerFile.write(
+                    DryingAnswer.FORMAT, DryingAnswer.of(sheet.log(), sheet.begin(), drying))
                 : DryingText.of(sheet, drying, measures));
   }
 

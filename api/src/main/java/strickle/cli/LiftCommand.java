@@ -10,6 +10,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import strickle.book.Amount;
 import strickle.json.AnswerFile;
+import strickle.json.LiftAnswer;
 import strickle.safety.Caution;
 import strickle.safety.Lift;
 
@@ -33,7 +34,6 @@ import strickle.safety.Lift;
     })
 final class LiftCommand implements Runnable {
 
-  private static final String FORMAT = "strickle-lift/1";
   private static final double MM_PER_CM = 10;
   private static final double GRAMS_PER_KG = 1000;
   private static final double MOST_GRAMS = 1e7;
@@ -88,20 +88,6 @@ final class LiftCommand implements Runnable {
 
   private Given values;
 
-  /** The file of it; a factor of 0 makes the limit 0, and then there is no index. */
-  private record Answer(
-      double limitKg,
-      double reachFactor,
-      double heightFactor,
-      double travelFactor,
-      double twistFactor,
-      double oftenFactor,
-      double gripFactor,
-      Optional<Double> massKg,
-      OptionalDouble index,
-      String source,
-      String follow) {}
-
   LiftCommand(Surroundings here) {
     this.here = here;
   }
@@ -119,7 +105,7 @@ final class LiftCommand implements Runnable {
     here.out()
         .print(
             json
-                ? AnswerFile.write(FORMAT, answer(lift, grams.map(g -> g / GRAMS_PER_KG)))
+                ? AnswerFile.write(LiftAnswer.FORMAT, LiftAnswer.of(lift, kilograms(grams)))
                 : text(lift, grams, measures));
   }
 
@@ -151,20 +137,10 @@ final class LiftCommand implements Runnable {
         .orElse(usual);
   }
 
-  private static Answer answer(Lift lift, Optional<Double> kg) {
-    boolean has = kg.isPresent() && lift.limitKg() > 0;
-    return new Answer(
-        lift.limitKg(),
-        lift.reachFactor(),
-        lift.heightFactor(),
-        lift.travelFactor(),
-        lift.twistFactor(),
-        lift.often(),
-        lift.grip(),
-        kg,
-        has ? OptionalDouble.of(lift.index(kg.orElseThrow())) : OptionalDouble.empty(),
-        Caution.LIFTING.source(),
-        Caution.FOLLOW);
+  private static OptionalDouble kilograms(Optional<Double> grams) {
+    return grams
+        .map(mass -> OptionalDouble.of(mass / GRAMS_PER_KG))
+        .orElseGet(OptionalDouble::empty);
   }
 
   private static String text(Lift lift, Optional<Double> grams, Measures measures) {

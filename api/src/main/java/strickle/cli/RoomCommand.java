@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -138,23 +137,12 @@ final class RoomCommand implements Runnable {
     Evaporation rate = Evaporation.of(concreteC, airC, percent, wind);
     CoatingAir air = CoatingAir.of(airC, percent, assumption.surfaceC().orElse(airC));
     if (json) {
-      here.out().print(AnswerFile.write(RoomAnswer.FORMAT, answer(airC, percent, wind, rate, air)));
+      here.out()
+          .print(AnswerFile.write(RoomAnswer.FORMAT, RoomAnswer.ofAir(airC, percent, assumption)));
     } else {
       double least = Evaporation.windReaching(Evaporation.RAISED, concreteC, airC, percent);
       here.out().print(text(words, rate, least, air));
     }
-  }
-
-  private static RoomAnswer answer(
-      double airC, double percent, double wind, Evaporation rate, CoatingAir air) {
-    RoomAnswer.Day day =
-        new RoomAnswer.Day(
-            Optional.empty(),
-            airC,
-            OptionalDouble.of(percent),
-            Optional.of(RoomAnswer.Pour.of(rate)),
-            Optional.of(RoomAnswer.Coat.of(air)));
-    return new RoomAnswer(wind, List.of(day), List.of());
   }
 
   private static String text(RoomWords words, Evaporation rate, double wind, CoatingAir air) {

@@ -7,6 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import strickle.json.AnswerFile;
+import strickle.json.VolumeAnswer;
 
 /** {@code strickle volume}: how much a mould holds. */
 @Command(
@@ -35,8 +36,6 @@ import strickle.json.AnswerFile;
     })
 final class VolumeCommand implements Runnable {
 
-  private static final String FORMAT = "strickle-volume/1";
-
   private final Surroundings here;
 
   @Mixin private final VolumeWays ways = new VolumeWays();
@@ -54,7 +53,7 @@ final class VolumeCommand implements Runnable {
     Given values = new Given();
     Measures measures = units.read(values);
     VolumeAnswer answer = ways.read(values);
-    here.out().print(json ? AnswerFile.write(FORMAT, answer) : text(answer, measures));
+    here.out().print(json ? AnswerFile.write(VolumeAnswer.FORMAT, answer) : text(answer, measures));
   }
 
   private static String text(VolumeAnswer answer, Measures measures) {

@@ -11,6 +11,7 @@ import strickle.book.Fault;
 import strickle.book.Faulty;
 import strickle.book.ShapePart;
 import strickle.book.Solid;
+import strickle.json.VolumeAnswer;
 import strickle.mix.Shell;
 import strickle.mix.StlMesh;
 import strickle.mix.Volume;

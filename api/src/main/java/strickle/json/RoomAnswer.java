@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import strickle.cure.CoatingAir;
 import strickle.cure.Evaporation;
+import strickle.safety.RoomAssumption;
 import strickle.safety.RoomDay;
 
 /**
@@ -53,6 +54,28 @@ public record RoomAnswer(double windKmPerHour, List<Day> days, List<LocalDate> u
 
   /** The word of its format. */
   public static final String FORMAT = "strickle-room/1";
+
+  /**
+   * An air that was given.
+   *
+   * @param airC its temperature
+   * @param humidityPercent its relative humidity
+   * @param assumption the wind; the mix and the piece are as warm as the air when it does not say
+   */
+  public static RoomAnswer ofAir(double airC, double humidityPercent, RoomAssumption assumption) {
+    double wind = assumption.windKmPerHour();
+    double mixC = assumption.concreteC().orElse(airC);
+    Evaporation rate = Evaporation.of(mixC, airC, humidityPercent, wind);
+    CoatingAir air = CoatingAir.of(airC, humidityPercent, assumption.surfaceC().orElse(airC));
+    Day day =
+        new Day(
+            Optional.empty(),
+            airC,
+            OptionalDouble.of(humidityPercent),
+            Optional.of(Pour.of(rate)),
+            Optional.of(Coat.of(air)));
+    return new RoomAnswer(wind, List.of(day), List.of());
+  }
 
   /** The days of a book or of a plan. */
   public static RoomAnswer of(double windKmPerHour, List<RoomDay> days, List<LocalDate> unknown) {

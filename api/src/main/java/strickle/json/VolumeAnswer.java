@@ -1,4 +1,4 @@
-package strickle.cli;
+package strickle.json;
 
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +19,7 @@ import strickle.mix.StlMesh;
  * @param mayCountTwice whether bodies of the mesh may share room, which then is counted twice
  * @param waterKgPerM3 the density taken for the water
  */
-record VolumeAnswer(
+public record VolumeAnswer(
     double volumeMl,
     String from,
     List<Part> parts,
@@ -30,6 +30,9 @@ record VolumeAnswer(
     Optional<Boolean> mayCountTwice,
     OptionalDouble waterKgPerM3) {
 
+  /** The word of its format. */
+  public static final String FORMAT = "strickle-volume/1";
+
   private static final OptionalDouble NONE = OptionalDouble.empty();
 
   /**
@@ -39,21 +42,22 @@ record VolumeAnswer(
    * @param subtract whether it is taken away
    * @param volumeMl its own volume
    */
-  record Part(String solid, boolean subtract, double volumeMl) {}
+  public record Part(String solid, boolean subtract, double volumeMl) {}
 
   /** A volume of solids. */
-  static VolumeAnswer ofSolids(double ml, List<Part> parts) {
+  public static VolumeAnswer ofSolids(double ml, List<Part> parts) {
     return meshless(ml, "solids", parts, NONE, NONE, NONE);
   }
 
   /** A volume of a vessel. */
-  static VolumeAnswer ofVessel(double ml, List<Part> parts, double wallMm, OptionalDouble floorMm) {
+  public static VolumeAnswer ofVessel(
+      double ml, List<Part> parts, double wallMm, OptionalDouble floorMm) {
     OptionalDouble wall = OptionalDouble.of(wallMm);
     return meshless(ml, "vessel", parts, wall, floorMm, NONE);
   }
 
   /** A volume of a mesh. */
-  static VolumeAnswer ofMesh(double ml, StlMesh mesh) {
+  public static VolumeAnswer ofMesh(double ml, StlMesh mesh) {
     return new VolumeAnswer(
         ml,
         "mesh",
@@ -79,13 +83,13 @@ record VolumeAnswer(
   }
 
   /** A volume by water. */
-  static VolumeAnswer ofWater(double ml, double kgPerM3) {
+  public static VolumeAnswer ofWater(double ml, double kgPerM3) {
     OptionalDouble density = OptionalDouble.of(kgPerM3);
     return meshless(ml, "water", List.of(), NONE, NONE, density);
   }
 
   /** A volume by what a pour took. */
-  static VolumeAnswer ofPour(double ml) {
+  public static VolumeAnswer ofPour(double ml) {
     return meshless(ml, "pour", List.of(), NONE, NONE, NONE);
   }
 }

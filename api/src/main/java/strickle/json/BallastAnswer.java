@@ -1,4 +1,4 @@
-package strickle.cli;
+package strickle.json;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -16,7 +16,11 @@ import strickle.mix.Uplift;
  * @param pressure of the mix, when its depth was given
  * @param pieces the pieces of a book that are cast with a core
  */
-record BallastAnswer(Optional<Lift> lift, Optional<Pressure> pressure, List<PieceLift> pieces) {
+public record BallastAnswer(
+    Optional<Lift> lift, Optional<Pressure> pressure, List<PieceLift> pieces) {
+
+  /** The word of its format. */
+  public static final String FORMAT = "strickle-ballast/1";
 
   /**
    * What lifts a core, and what holds it down.
@@ -28,7 +32,7 @@ record BallastAnswer(Optional<Lift> lift, Optional<Pressure> pressure, List<Piec
    * @param safetyFactor by how much the ballast exceeds that
    * @param ballastGrams to lay on it
    */
-  record Lift(
+  public record Lift(
       double displacedMl,
       double displacedGrams,
       double grossNewtons,
@@ -37,7 +41,7 @@ record BallastAnswer(Optional<Lift> lift, Optional<Pressure> pressure, List<Piec
       double ballastGrams) {
 
     /** Reads the figures off an uplift. */
-    static Lift of(Uplift uplift, double safetyFactor) {
+    public static Lift of(Uplift uplift, double safetyFactor) {
       return new Lift(
           uplift.submergedMl(),
           uplift.displacedGrams(),
@@ -56,14 +60,14 @@ record BallastAnswer(Optional<Lift> lift, Optional<Pressure> pressure, List<Piec
    * @param wallWidthMm width of a wall, when it was given
    * @param wallNewtons the push on that wall, from the surface to the depth
    */
-  record Pressure(
+  public record Pressure(
       double depthMm, double pascals, Optional<Double> wallWidthMm, Optional<Double> wallNewtons) {}
 
   /** A piece that is cast with a core, by its id, and the lift in one casting. */
-  record PieceLift(String piece, String mould, String mix, Lift lift) {}
+  public record PieceLift(String piece, String mould, String mix, Lift lift) {}
 
   /** Every piece of a book that is cast with a core. */
-  static BallastAnswer of(Book book) {
+  public static BallastAnswer of(Book book) {
     List<PieceLift> pieces = new ArrayList<>();
     for (Piece piece : book.pieces()) {
       book.mould(piece.mould()).core().ifPresent(core -> pieces.add(lift(book, piece, core)));

@@ -1,4 +1,4 @@
-package strickle.cli;
+package strickle.json;
 
 import java.util.List;
 import java.util.Optional;
@@ -19,7 +19,7 @@ import strickle.cure.Stretch;
  * @param cement the class of the cement, when it is known
  * @param characteristicMpa the strength at 28 days, when it is known
  */
-record CuringQuestion(
+public record CuringQuestion(
     AgeRule rule,
     Optional<Double> hours,
     List<Found> records,

@@ -1,5 +1,6 @@
-package strickle.cli;
+package strickle.json;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,13 +21,16 @@ import strickle.cure.Strength;
  * @param spent what one casting has been through
  * @param strength how strong it may be, for information only
  */
-record CuringAnswer(
+public record CuringAnswer(
     String rule,
     Optional<Calibration> calibration,
     Optional<Double> referenceHours,
     List<Room> rooms,
     Optional<Spent> spent,
     Optional<Strong> strength) {
+
+  /** The word of its format. */
+  public static final String FORMAT = "strickle-curing/1";
 
   private static final double HOURS_PER_DAY = 24;
   private static final double LEAST_DAYS = 3;
@@ -39,7 +43,7 @@ record CuringAnswer(
    * @param readyHours when castings are ready; empty when they never are
    * @param stillHours what is left for a casting that has been through something
    */
-  record Room(
+  public record Room(
       double temperatureC, double factor, Optional<Ready> readyHours, Optional<Ready> stillHours) {}
 
   /**
@@ -49,7 +53,7 @@ record CuringAnswer(
    * @param ageHours hours at 20 °C
    * @param degreeHours °C·h above the datum, for Nurse and Saul's rule
    */
-  record Spent(double hours, double ageHours, Optional<Double> degreeHours) {}
+  public record Spent(double hours, double ageHours, Optional<Double> degreeHours) {}
 
   /**
    * How strong it may be.
@@ -61,7 +65,7 @@ record CuringAnswer(
    * @param en1992 the part by EN 1992-1-1 for each cement, at just that age
    * @param aci209 the part by ACI 209R-92, Type I cement under moist cure
    */
-  record Strong(
+  public record Strong(
       double ageDays,
       double low,
       double high,
@@ -70,14 +74,14 @@ record CuringAnswer(
       double aci209) {}
 
   /** What a cement has reached. */
-  record Part(CementClass cement, double part, Optional<Double> characteristicMpa) {}
+  public record Part(CementClass cement, double part, Optional<Double> characteristicMpa) {}
 
   /**
    * The answer to a question.
    *
    * @throws Faulty when castings found ready say too little
    */
-  static CuringAnswer of(CuringQuestion question) {
+  public static CuringAnswer of(CuringQuestion question) {
     Optional<Calibration> fit = calibration(question);
     Optional<Double> reference = question.hours().or(() -> fit.map(Calibration::referenceHours));
     Optional<Spent> spent = spent(question);
@@ -107,8 +111,7 @@ record CuringAnswer(
     try {
       return Optional.of(Calibration.of(question.rule(), question.records()));
     } catch (Faulty faulty) {
-      throw new Faulty(
-          faulty.faults().stream().map(fault -> fault.under(CuringOptions.RECORDS)).toList());
+      throw new Faulty(faulty.faults().stream().map(fault -> fault.under(".records")).toList());
     }
   }
 
@@ -162,12 +165,16 @@ record CuringAnswer(
     return new Part(cement, Strength.fraction(days, cement), characteristic);
   }
 
+  private static String plain(double number) {
+    return BigDecimal.valueOf(number).stripTrailingZeros().toPlainString();
+  }
+
   private static String rule(AgeRule rule) {
     return switch (rule) {
       case AgeRule.En1992 standard -> "EN 1992-1-1 Annex B, Eq. B.10";
       case AgeRule.Arrhenius own ->
           "equivalent age, activation " + Math.round(own.kelvin()) + " K (E/R)";
-      case AgeRule.NurseSaul saul -> "Nurse and Saul, datum " + Words.plain(saul.datumC()) + " °C";
+      case AgeRule.NurseSaul saul -> "Nurse and Saul, datum " + plain(saul.datumC()) + " °C";
     };
   }
 }

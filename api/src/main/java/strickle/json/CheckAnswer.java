@@ -1,4 +1,4 @@
-package strickle.cli;
+package strickle.json;
 
 import java.util.List;
 import java.util.OptionalInt;
@@ -23,7 +23,7 @@ import strickle.safety.RouteSense;
  * @param readAsOtherWork steps that name a coat, a leaf or a glue but were not read as putting it
  *     on
  */
-record CheckAnswer(
+public record CheckAnswer(
     String book,
     boolean canBePlanned,
     OptionalInt pieces,
@@ -34,8 +34,11 @@ record CheckAnswer(
     List<String> notJudged,
     List<String> readAsOtherWork) {
 
+  /** The word of its format. */
+  public static final String FORMAT = "strickle-check/1";
+
   /** Of a book that can be planned. */
-  static CheckAnswer of(String given, Book book, Plan plan) {
+  public static CheckAnswer of(String given, Book book, Plan plan) {
     return new CheckAnswer(
         given,
         true,
@@ -49,13 +52,13 @@ record CheckAnswer(
   }
 
   /** Of one that cannot. */
-  static CheckAnswer of(String given, List<Fault> faults) {
+  public static CheckAnswer of(String given, List<Fault> faults) {
     OptionalInt none = OptionalInt.empty();
     return new CheckAnswer(given, false, none, none, none, faults, List.of(), List.of(), List.of());
   }
 
   /** How many castings a plan pours. */
-  static int castings(Plan plan) {
+  public static int castings(Plan plan) {
     return plan.lots().stream().flatMap(lot -> lot.runs().stream()).mapToInt(Run::castings).sum();
   }
 }
