@@ -1,6 +1,7 @@
 package strickle.api;
 
 import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -13,10 +14,10 @@ import strickle.book.Fault;
 import strickle.book.Material;
 import strickle.book.Mix;
 import strickle.book.Mould;
-import strickle.cure.Drying;
 import strickle.cure.Evaporation;
 import strickle.json.AnswerFile;
 import strickle.json.CautionAnswer;
+import strickle.json.DryingAnswer;
 import strickle.json.LearnFile;
 import strickle.json.Message;
 import strickle.json.RoomAnswer;
@@ -43,7 +44,6 @@ final class BenchRoutes {
 
   private static final String TOPIC = "The bench";
   private static final String BATCH = "strickle-batch/1";
-  private static final String DRYING = "strickle-drying/1";
   private static final int MOST_CASTINGS = 10_000;
 
   /**
@@ -85,17 +85,6 @@ final class BenchRoutes {
    * @param gramsEach wet mix of one casting, waste included
    */
   public record Filled(String mould, int castings, double gramsEach) {}
-
-  /**
-   * What a drying log says. Days count from the first weighing.
-   *
-   * @param days from the first weighing to the last
-   * @param lostGrams from the first to the last
-   * @param lastDailyPercent what the last two weighings lost in a day
-   * @param drying the fit
-   */
-  public record DryingAnswer(
-      double days, double lostGrams, double lastDailyPercent, Drying drying) {}
 
   /**
    * Records to learn from, of one plan.
@@ -167,7 +156,10 @@ final class BenchRoutes {
                     "From its weights, each figure with a band that holds in 90 of 100 cases.")
                 .with(Parameter.path("id", "Which log.", "planter"))
                 .answering(
-                    Answer.of(Status.OK, "The fit.", new Shape.Of(DryingAnswer.class, DRYING))),
+                    Answer.of(
+                        Status.OK,
+                        "The fit.",
+                        new Shape.Of(DryingAnswer.class, DryingAnswer.FORMAT))),
             BenchRoutes::drying),
         new Route(
             operation(
@@ -271,17 +263,9 @@ final class BenchRoutes {
             .find(Collection.DRYING.name(), id)
             .map(entry -> Message.parse(entry.body(), DryingNote.class))
             .orElseThrow(() -> Refusal.notThere("drying log " + id));
-    return Thinking.told(
-        () -> {
-          var log = note.log();
-          DryingAnswer answer =
-              new DryingAnswer(
-                  log.lastDays() - log.firstDays(),
-                  log.lostGrams(),
-                  log.lastDailyPercent(),
-                  Drying.of(log, note.limit()));
-          return Reply.json(Status.OK, AnswerFile.write(DRYING, answer));
-        });
+    ZoneId zone = call.studio().now().book().studio().timeZone();
+    DryingAnswer answer = Thinking.told(() -> note.wanted().answer(zone));
+    return Reply.json(Status.OK, AnswerFile.write(DryingAnswer.FORMAT, answer));
   }
 
   private static Reply learn(Call call) {

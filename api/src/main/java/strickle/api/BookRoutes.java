@@ -84,7 +84,7 @@ final class BookRoutes {
     StudioStore studio = call.studio();
     Kept now = studio.now();
     return Matching.reading(
-        call, Etag.of(now.revision()), () -> Reply.json(Status.OK, texts.of(studio, now)));
+        call, call.tag(now), () -> Reply.json(Status.OK, texts.of(studio, now)));
   }
 
   private static Reply change(Call call) {
@@ -94,18 +94,19 @@ final class BookRoutes {
         studio.change(
             call.by("the whole book replaced"),
             now -> {
-              Matching.check(call, Etag.of(now.revision()), () -> since(studio, call));
+              Matching.check(call, call.tag(now), () -> since(call));
               Book book = BookFile.parse(text, new KeptMeshes(now.entries()));
               List<String> lists = new ArrayList<>(BookParts.LISTS);
               lists.add(BookParts.STUDIO);
               return now.entries().replacing(lists, BookParts.of(book));
             });
-    return Reply.json(Status.OK, BookFile.write(kept.book()))
-        .with("ETag", Etag.of(kept.revision()));
+    return Reply.json(Status.OK, BookFile.write(kept.book())).with("ETag", call.tag(kept));
   }
 
-  // Every line of the journal made one revision; the first revision came before the first line.
-  private static List<ChangedMeanwhile> since(StudioStore studio, Call call) {
+  /** What has been changed since the reader of an ETag of the book read it, newest first. */
+  static List<ChangedMeanwhile> since(Call call) {
+    StudioStore studio = call.studio();
+    // Every line of the journal made one revision; the first revision came before the first line.
     long read = call.header(Matching.HEADER).map(Etag::revision).orElse(0L);
     return studio.journal(Long.MAX_VALUE, MOST_TOLD).stream()
         .filter(line -> read > 0 && line.number() >= read)

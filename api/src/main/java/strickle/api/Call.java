@@ -11,10 +11,12 @@ import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.LocalDate;
+import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
 import strickle.json.Message;
 import strickle.store.By;
+import strickle.store.Kept;
 import strickle.store.StudioStore;
 
 /** One request: what was asked, by whom, and for which studio. */
@@ -31,6 +33,7 @@ final class Call {
   private final Context context;
   private final Access access;
   private final Duration patience;
+  private Optional<StudioStore> studio = Optional.empty();
 
   /**
    * A request, and how to find the studio it is about.
@@ -49,7 +52,15 @@ final class Call {
    * @throws Refusal when there is none yet, or it is not open to who asks
    */
   StudioStore studio() {
-    return access.studio(context);
+    if (studio.isEmpty()) {
+      studio = Optional.of(access.studio(context));
+    }
+    return studio.get();
+  }
+
+  /** The tag of the studio's book at a revision. */
+  String tag(Kept kept) {
+    return Etag.of(studio().studio(), kept.revision());
   }
 
   /** For the journal. */
@@ -95,6 +106,23 @@ final class Call {
   }
 
   /**
+   * Yes or no after the question mark; no when it is missing.
+   *
+   * @throws Refusal when it is neither true nor false
+   */
+  boolean flag(String name) {
+    return query(name).map(text -> flag(name, text)).orElse(false);
+  }
+
+  private static boolean flag(String name, String text) {
+    return switch (text) {
+      case "true" -> true;
+      case "false" -> false;
+      default -> throw Refusal.malformed(name, shown(text), "true or false");
+    };
+  }
+
+  /**
    * A number after the question mark.
    *
    * @throws Refusal when it is none of an ordinary size
@@ -115,6 +143,22 @@ final class Call {
     return query(name).map(text -> date(name, text));
   }
 
+  /** A local time after the question mark. */
+  Optional<LocalDateTime> time(String name) {
+    return query(name).map(text -> time(name, text));
+  }
+
+  private static LocalDateTime time(String name, String text) {
+    if (text.matches("[0-9]{4}-[0-9]{2}-[0-9]{2}T[0-9]{2}:[0-9]{2}")) {
+      try {
+        return LocalDateTime.parse(text);
+      } catch (DateTimeParseException none) {
+        // Told below.
+      }
+    }
+    throw Refusal.malformed(name, shown(text), "a local time such as 2027-04-05T09:00");
+  }
+
   private static LocalDate date(String name, String text) {
     try {
       return LocalDate.parse(text);
@@ -123,9 +167,15 @@ final class Call {
     }
   }
 
-  private static String shown(String text) {
+  /** A text as it is told in a fault. */
+  static String shown(String text) {
     int longest = 60;
     return '"' + (text.length() > longest ? text.substring(0, longest) + "…" : text) + '"';
+  }
+
+  /** By which name, and port, the service was called: one it answers to. */
+  String host() {
+    return header("Host").orElseThrow();
   }
 
   /** A header; nothing when it is missing. */

@@ -1,10 +1,9 @@
 package strickle.api;
 
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
-import strickle.cure.DryingLog;
 
 /**
  * The weights of a piece while it dries, as they are noted.
@@ -23,9 +22,6 @@ public record DryingNote(
     OptionalDouble scaleStepGrams,
     OptionalDouble limitPercent) {
 
-  private static final double MINUTES_PER_DAY = 24 * 60;
-  private static final double USUAL_LIMIT = 0.2;
-
   /**
    * One weighing.
    *
@@ -39,26 +35,15 @@ public record DryingNote(
     weighings = List.copyOf(weighings);
   }
 
-  /**
-   * The log, its days counted from the first weighing.
-   *
-   * @throws strickle.book.Faulty when it is none yet, or the weights contradict each other
-   */
-  DryingLog log() {
-    List<strickle.cure.Weighing> days =
+  /** What is to be fitted. */
+  DryingWanted wanted() {
+    List<DryingWanted.Weight> weights =
         weighings.stream()
             .map(
                 one ->
-                    new strickle.cure.Weighing(
-                        Duration.between(weighings.get(0).at(), one.at()).toMinutes()
-                            / MINUTES_PER_DAY,
-                        one.grams()))
+                    new DryingWanted.Weight(
+                        Optional.of(one.at()), OptionalDouble.empty(), one.grams()))
             .toList();
-    return new DryingLog(days, scaleStepGrams.orElse(1));
-  }
-
-  /** The limit, in percent. */
-  double limit() {
-    return limitPercent.orElse(USUAL_LIMIT);
+    return new DryingWanted(weights, scaleStepGrams, limitPercent);
   }
 }

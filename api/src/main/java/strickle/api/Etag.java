@@ -5,11 +5,16 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import strickle.store.StudioName;
 
 /** Entity tags (RFC 9110, 8.8.3): equal for equal content, strong. */
 final class Etag {
 
   private static final int HEX_DIGITS = 32;
+  private static final int STUDIO_DIGITS = 8;
+  private static final Pattern OF_REVISION = Pattern.compile("\"r([0-9]{1,18})-[0-9a-f]{8}\"");
   private static final String ANY = "*";
 
   private Etag() {}
@@ -19,14 +24,18 @@ final class Etag {
     return '"' + sha256(text).substring(0, HEX_DIGITS) + '"';
   }
 
-  /** The tag of a studio's book: its revision. */
-  static String of(long revision) {
-    return "\"r" + revision + '"';
+  /**
+   * The tag of a studio's book: its revision, and which studio it is. A browser that knew another
+   * studio under the same address must not take its book for this one.
+   */
+  static String of(StudioName studio, long revision) {
+    return "\"r" + revision + "-" + sha256(studio.id()).substring(0, STUDIO_DIGITS) + '"';
   }
 
   /** The revision in a tag made of one; 0 when it is none. */
   static long revision(String tag) {
-    return tag.matches("\"r[0-9]{1,18}\"") ? Long.parseLong(tag.substring(2, tag.length() - 1)) : 0;
+    Matcher parts = OF_REVISION.matcher(tag);
+    return parts.matches() ? Long.parseLong(parts.group(1)) : 0;
   }
 
   /** Whether a tag is among those of an If-Match or If-None-Match header. */

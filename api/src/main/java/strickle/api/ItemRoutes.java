@@ -1,6 +1,5 @@
 package strickle.api;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -136,7 +135,7 @@ final class ItemRoutes {
 
   private Made made(Kept now, String text) {
     String body = ItemFile.kept(text, collection.type(), new KeptMeshes(now.entries()));
-    String id = ItemFile.id(body).orElseGet(() -> nextNumber(now.entries()));
+    String id = ItemFile.id(body).orElseGet(() -> nextNumber(collection, now.entries()));
     if (now.entries().find(collection.name(), id).isPresent()) {
       throw new Refusal(
           Problem.of(
@@ -147,8 +146,8 @@ final class ItemRoutes {
     return new Made(now.entries().with(collection.name(), id, body), id);
   }
 
-  // A pin has no id of its own.
-  private String nextNumber(Entries entries) {
+  /** An id for a thing that has none of its own, such as a pin. */
+  static String nextNumber(Collection collection, Entries entries) {
     long most =
         entries.list(collection.name()).stream()
             .map(Entry::id)
@@ -203,30 +202,18 @@ final class ItemRoutes {
     ItemFile.id(body).filter(id -> !id.equals(before.id())).ifPresent(id -> sameId(before, id));
     Entries after = now.entries().with(collection.name(), before.id(), body);
     int index = now.entries().list(collection.name()).indexOf(before);
-    toldFromTheThing(index, () -> BookParts.book(after.parts(), new KeptMeshes(after)));
+    ThingPaths.of(collection, index)
+        .told(() -> BookParts.book(after.parts(), new KeptMeshes(after)));
     return after;
   }
 
   private static void sameId(Entry before, String id) {
-    throw new Faulty(
-        List.of(
-            new Fault("$.id", '"' + id + '"', "the id in the address, \"" + before.id() + '"')));
+    throw new Faulty(List.of(otherId(before.id(), id)));
   }
 
-  // Faults in the book that lie in this thing are told with their place in the thing.
-  private void toldFromTheThing(int index, Runnable work) {
-    String prefix = "$." + collection.name() + "[" + index + "]";
-    try {
-      work.run();
-    } catch (Faulty faulty) {
-      List<Fault> faults = new ArrayList<>();
-      for (Fault fault : faulty.faults()) {
-        boolean here = fault.path().startsWith(prefix);
-        String path = here ? "$" + fault.path().substring(prefix.length()) : fault.path();
-        faults.add(new Fault(path, fault.found(), fault.right()));
-      }
-      throw new Faulty(faults);
-    }
+  /** The fault of a thing that calls itself other than its address does. */
+  static Fault otherId(String address, String id) {
+    return new Fault("$.id", '"' + id + '"', "the id in the address, \"" + address + '"');
   }
 
   private List<ChangedMeanwhile> meanwhile(Entry before, String wanted) {

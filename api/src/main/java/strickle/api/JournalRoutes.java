@@ -2,6 +2,7 @@ package strickle.api;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import strickle.json.Message;
 import strickle.json.RawJson;
 import strickle.json.StudioFile;
@@ -113,12 +114,14 @@ final class JournalRoutes {
         new Route(
             operation(
                     "POST", "/api/undo", "undo", "Take the last change back.", "A line of its own.")
-                .answering(Answer.of(Status.OK, "It is taken back.", REVISION)),
-            call -> moved(call.studio().undo(call.who()), "to undo")),
+                .with(Matching.PARAMETER)
+                .answering(Answer.of(Status.OK, "It is taken back.", REVISION, "ETag")),
+            call -> moved(call, call.studio().undo(call.who(), seen(call)), "to undo")),
         new Route(
             operation("POST", "/api/redo", "redo", "Put it in again.", "What was undone last.")
-                .answering(Answer.of(Status.OK, "It is in again.", REVISION)),
-            call -> moved(call.studio().redo(call.who()), "to redo")),
+                .with(Matching.PARAMETER)
+                .answering(Answer.of(Status.OK, "It is in again.", REVISION, "ETag")),
+            call -> moved(call, call.studio().redo(call.who(), seen(call)), "to redo")),
         new Route(
             operation(
                     "GET",
@@ -157,7 +160,8 @@ final class JournalRoutes {
                     "Go back to a snapshot.",
                     "A change like any other: it can be undone.")
                 .with(Parameter.path("id", "Which snapshot.", "6f1b…"))
-                .answering(Answer.of(Status.OK, "The studio is as it was.", REVISION)),
+                .with(Matching.PARAMETER)
+                .answering(Answer.of(Status.OK, "The studio is as it was.", REVISION, "ETag")),
             JournalRoutes::restore),
         new Route(
             operation(
@@ -213,8 +217,14 @@ final class JournalRoutes {
         difference.after().map(Entry::body).map(RawJson::new));
   }
 
-  private static Reply moved(Optional<Kept> kept, String what) {
+  // Nobody takes back what they have not seen.
+  private static Consumer<Kept> seen(Call call) {
+    return now -> Matching.check(call, call.tag(now), () -> BookRoutes.since(call));
+  }
+
+  private static Reply moved(Call call, Optional<Kept> kept, String what) {
     return revision(
+        call,
         kept.orElseThrow(
             () ->
                 new Refusal(
@@ -222,8 +232,10 @@ final class JournalRoutes {
                         Status.CONFLICT, "Nothing " + what, "There is nothing " + what + "."))));
   }
 
-  private static Reply revision(Kept kept) {
-    return Reply.json(Status.OK, Message.write(new RevisionNow(kept.revision())));
+  /** Tells where the studio stands after a change. */
+  static Reply revision(Call call, Kept kept) {
+    return Reply.json(Status.OK, Message.write(new RevisionNow(kept.revision())))
+        .with("ETag", call.tag(kept));
   }
 
   private static Reply snapshot(Call call) {
@@ -237,17 +249,15 @@ final class JournalRoutes {
   private static Reply restore(Call call) {
     String id = call.path("id");
     return call.studio()
-        .restore(call.who(), id)
-        .map(JournalRoutes::revision)
+        .restore(call.who(), id, seen(call))
+        .map(kept -> revision(call, kept))
         .orElseThrow(() -> Refusal.notThere("snapshot " + id));
   }
 
   private static Reply export(Call call) {
     Kept now = call.studio().now();
     return Matching.reading(
-        call,
-        Etag.of(now.revision()),
-        () -> Reply.json(Status.OK, StudioFile.write(now.entries().parts())));
+        call, call.tag(now), () -> Reply.json(Status.OK, StudioFile.write(now.entries().parts())));
   }
 
   private static Reply imported(Call call) {
@@ -257,10 +267,10 @@ final class JournalRoutes {
         studio.change(
             call.by("a studio file put in place"),
             now -> {
-              Matching.check(call, Etag.of(now.revision()), List::of);
+              Matching.check(call, call.tag(now), () -> BookRoutes.since(call));
               return there;
             });
-    return revision(kept).with("ETag", Etag.of(kept.revision()));
+    return revision(call, kept);
   }
 
   private static Operation operation(

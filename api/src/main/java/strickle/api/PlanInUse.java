@@ -67,7 +67,8 @@ final class PlanInUse {
                     Answer.of(
                         Status.OK,
                         "It is the plan in use.",
-                        Shape.of(JournalRoutes.RevisionNow.class))),
+                        Shape.of(JournalRoutes.RevisionNow.class),
+                        "ETag")),
             PlanInUse::accept),
         new Route(
             PlanRoutes.one(
@@ -102,10 +103,12 @@ final class PlanInUse {
         call.studio()
             .change(
                 call.by("a plan accepted"),
-                now ->
-                    without(now.entries(), known)
-                        .with(PresentPlan.COLLECTION, PresentPlan.ID, body));
-    return Reply.json(Status.OK, Message.write(new JournalRoutes.RevisionNow(kept.revision())));
+                now -> {
+                  Matching.check(call, call.tag(now), () -> BookRoutes.since(call));
+                  return without(now.entries(), known)
+                      .with(PresentPlan.COLLECTION, PresentPlan.ID, body);
+                });
+    return JournalRoutes.revision(call, kept);
   }
 
   private static Entries without(Entries entries, List<Happening> known) {

@@ -11,6 +11,7 @@ import strickle.plan.Plan;
 import strickle.plan.PlanFit;
 import strickle.store.Entry;
 import strickle.store.Kept;
+import strickle.store.StudioStore;
 
 /**
  * A plan that is asked about, and the book it is of: the plan in use with the book as it is now, or
@@ -75,6 +76,15 @@ record PresentPlan(Book book, Plan plan) {
     return found(call, name, PlanFit::faultsUnderWay);
   }
 
+  /**
+   * The plan in use of a studio, with its book as it is now; it may be under way.
+   *
+   * @throws Refusal when there is none, or it is none of the book any more
+   */
+  static PresentPlan inUseOf(StudioStore studio) {
+    return fitting(studio.now(), PlanFit::faultsUnderWay);
+  }
+
   /** The plan of this name, whatever has become of its book. */
   static Plan any(Call call, String name) {
     return name.equals(IN_USE) ? inUse(call.studio().now()) : made(call, name);
@@ -86,7 +96,10 @@ record PresentPlan(Book book, Plan plan) {
       Plan plan = made(call, name);
       return new PresentPlan(call.studio().plans().book(name).orElseThrow(), plan);
     }
-    Kept now = call.studio().now();
+    return fitting(call.studio().now(), fit);
+  }
+
+  private static PresentPlan fitting(Kept now, BiFunction<Book, Plan, List<Fault>> fit) {
     PresentPlan present = new PresentPlan(now.book(), inUse(now));
     List<Fault> faults = fit.apply(present.book(), present.plan());
     if (!faults.isEmpty()) {

@@ -141,6 +141,12 @@ public final class Service implements AutoCloseable {
     routes.addAll(AnswerRoutes.of(thinking));
     routes.addAll(MoneyRoutes.of(thinking, clock));
     routes.addAll(BenchRoutes.all());
+    routes.addAll(MeasureRoutes.all());
+    routes.addAll(MeshRoutes.all());
+    routes.addAll(CheckRoutes.of(thinking, clock));
+    routes.addAll(PaperRoutes.of(clock, version));
+    routes.addAll(OrderRoutes.all());
+    routes.addAll(CalendarRoutes.of(studios, listening.behindTls()));
     routes.addAll(JournalRoutes.all());
     routes.addAll(Contract.routes(routes.stream().map(Route::operation).toList(), version));
     return routes;
@@ -220,7 +226,9 @@ public final class Service implements AutoCloseable {
     context.status(reply.status());
     reply.headers().forEach(context::header);
     if (!reply.mediaType().isEmpty()) {
-      context.contentType(reply.mediaType());
+      // The library would say of every body that it is in UTF-8, a PDF included.
+      context.res().setCharacterEncoding((String) null);
+      context.res().setContentType(reply.mediaType());
     }
     if (reply.pouring().isPresent()) {
       pour(context, reply.pouring().get());

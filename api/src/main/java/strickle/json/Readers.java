@@ -113,6 +113,7 @@ final class Readers {
     readers.put(Integer.class, NumberReader.ofInt());
     readers.put(long.class, NumberReader.ofLong());
     readers.put(double.class, NumberReader.ofDouble());
+    readers.put(Double.class, NumberReader.ofDouble());
     readers.put(BigDecimal.class, NumberReader.ofDecimal());
     readers.put(OptionalInt.class, NumberReader.ofInt().then(OptionalInt::of));
     readers.put(OptionalLong.class, NumberReader.ofLong().then(OptionalLong::of));
@@ -121,6 +122,7 @@ final class Readers {
 
   private void texts() {
     readers.put(boolean.class, new FlagReader());
+    readers.put(Boolean.class, new FlagReader());
     readers.put(String.class, new TextReader<>("a text in double quotes", text -> text));
     readers.put(LocalDate.class, Times.dates());
     readers.put(LocalDateTime.class, Times.localTimes());

@@ -179,7 +179,7 @@ final class Schemas {
     if (NUMBERS.contains(kind)) {
       return typed("number");
     }
-    if (kind == boolean.class) {
+    if (kind == boolean.class || kind == Boolean.class) {
       return typed("boolean");
     }
     if (TEXTS.containsKey(kind)) {

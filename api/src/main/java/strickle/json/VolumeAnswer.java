@@ -4,7 +4,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import strickle.book.ShapePart;
+import strickle.book.Solid;
 import strickle.mix.StlMesh;
+import strickle.mix.Volume;
 
 /**
  * What {@code volume} found out, as its JSON says it.
@@ -42,7 +46,31 @@ public record VolumeAnswer(
    * @param subtract whether it is taken away
    * @param volumeMl its own volume
    */
-  public record Part(String solid, boolean subtract, double volumeMl) {}
+  public record Part(String solid, boolean subtract, double volumeMl) {
+
+    /** One solid of a shape. */
+    public static Part of(ShapePart part) {
+      return new Part(words(part.solid()), part.subtract(), Volume.ml(part.solid()));
+    }
+  }
+
+  /** A solid in words: "cylinder:radiusMm=50,heightMm=100". */
+  public static String words(Solid solid) {
+    String measures =
+        RecordWriter.object((Record) solid).properties().stream()
+            .map(field -> field.getKey() + "=" + field.getValue().decimalValue().toPlainString())
+            .collect(Collectors.joining(","));
+    return Names.solid(solid.getClass()) + ":" + measures;
+  }
+
+  /**
+   * A volume of a shape.
+   *
+   * @throws strickle.book.Faulty when nothing is left of it
+   */
+  public static VolumeAnswer ofShape(List<ShapePart> shape) {
+    return ofSolids(Volume.ml(shape), shape.stream().map(Part::of).toList());
+  }
 
   /** A volume of solids. */
   public static VolumeAnswer ofSolids(double ml, List<Part> parts) {

@@ -1,15 +1,12 @@
 package strickle.store;
 
 import java.time.Clock;
-import java.time.Instant;
-import java.time.LocalDate;
-import java.time.ZoneOffset;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
-import java.util.UUID;
 import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jdbi.v3.core.Handle;
 import strickle.book.Book;
@@ -25,17 +22,13 @@ import strickle.store.JournalLine.State;
  */
 public final class StudioStore {
 
-  /** How many daily snapshots are kept. */
-  private static final int DAILY_KEPT = 30;
-
-  private static final String DAILY = "the day's first change";
-
   /** How long a creation is remembered. */
   private static final int CREATION_DAYS = 7;
 
   private final Database database;
   private final StudioName studio;
   private final Clock clock;
+  private final SnapshotKeeping keeping;
   private final AtomicReference<Kept> newest = new AtomicReference<>();
 
   /** The studio of this name in a database; it must be there. */
@@ -43,6 +36,7 @@ public final class StudioStore {
     this.database = database;
     this.studio = studio;
     this.clock = clock;
+    this.keeping = new SnapshotKeeping(studio.id(), clock);
   }
 
   /** Which studio it is. */
@@ -124,19 +118,38 @@ public final class StudioStore {
 
   /** Takes the last change back; nothing when there is none. */
   public Optional<Kept> undo(String who) {
-    return moved(who, Kind.UNDO);
+    return undo(who, now -> {});
+  }
+
+  /**
+   * The same.
+   *
+   * @param look sees what is there before; may refuse by throwing
+   */
+  public Optional<Kept> undo(String who, Consumer<Kept> look) {
+    return moved(who, Kind.UNDO, look);
   }
 
   /** Puts the change that was undone last in again; nothing when there is none. */
   public Optional<Kept> redo(String who) {
-    return moved(who, Kind.REDO);
+    return redo(who, now -> {});
   }
 
-  private Optional<Kept> moved(String who, Kind kind) {
+  /**
+   * The same.
+   *
+   * @param look sees what is there before; may refuse by throwing
+   */
+  public Optional<Kept> redo(String who, Consumer<Kept> look) {
+    return moved(who, Kind.REDO, look);
+  }
+
+  private Optional<Kept> moved(String who, Kind kind, Consumer<Kept> look) {
     Optional<Kept> kept =
         database.write(
             handle -> {
               Kept now = locked(handle);
+              look.accept(now);
               Optional<JournalLine> line =
                   kind == Kind.UNDO
                       ? JournalTable.lastDone(handle, studio.id())
@@ -168,7 +181,7 @@ public final class StudioStore {
       handle.rollback();
       return now;
     }
-    keepTheDay(handle, now);
+    keeping.keepTheDay(handle, now);
     JournalTable.setState(handle, studio.id(), State.UNDONE, State.GONE);
     note(handle, by, Kind.CHANGE, OptionalLong.empty(), differences);
     return applied(handle, now, after, differences);
@@ -237,7 +250,7 @@ public final class StudioStore {
   /** Keeps the studio as it is now. */
   public Snapshot takeSnapshot(String why) {
     Kept now = now();
-    return database.write(handle -> snapshot(handle, now, why));
+    return database.write(handle -> keeping.take(handle, now, why));
   }
 
   /** The snapshots there are, newest first. */
@@ -257,30 +270,25 @@ public final class StudioStore {
    * @return nothing when there is no such snapshot
    */
   public Optional<Kept> restore(String who, String id) {
+    return restore(who, id, now -> {});
+  }
+
+  /**
+   * The same.
+   *
+   * @param look sees what is there before; may refuse by throwing
+   */
+  public Optional<Kept> restore(String who, String id, Consumer<Kept> look) {
     return snapshotFile(id)
         .map(
             file -> {
               Entries there = Entries.ofParts(StudioFile.parse(file));
-              return change(new By(who, "a snapshot put back"), now -> there);
+              return change(
+                  new By(who, "a snapshot put back"),
+                  now -> {
+                    look.accept(now);
+                    return there;
+                  });
             });
-  }
-
-  private void keepTheDay(Handle handle, Kept now) {
-    LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
-    Instant morning = today.atStartOfDay(ZoneOffset.UTC).toInstant();
-    if (SnapshotTable.isAnySince(handle, studio.id(), morning)) {
-      return;
-    }
-    snapshot(handle, now, DAILY);
-    SnapshotTable.all(handle, studio.id()).stream()
-        .filter(kept -> kept.why().equals(DAILY))
-        .skip(DAILY_KEPT)
-        .forEach(old -> SnapshotTable.remove(handle, studio.id(), old.id()));
-  }
-
-  private Snapshot snapshot(Handle handle, Kept now, String why) {
-    Snapshot snapshot = new Snapshot(UUID.randomUUID().toString(), clock.instant(), why);
-    SnapshotTable.add(handle, studio.id(), snapshot, StudioFile.write(now.entries().parts()));
-    return snapshot;
   }
 }

@@ -123,6 +123,31 @@ public final class Studios {
         });
   }
 
+  /**
+   * Sets the secret under which a calendar program reads a studio's plan; the one before ends.
+   *
+   * @param secretHash of the secret; nothing for none
+   */
+  public void setCalendarSecret(String studio, Optional<String> secretHash) {
+    database.write(
+        handle -> {
+          secretHash.ifPresentOrElse(
+              hash -> CalendarTable.set(handle, studio, hash, clock.instant()),
+              () -> CalendarTable.remove(handle, studio));
+          return studio;
+        });
+  }
+
+  /** Since when a studio's plan can be read by a secret; nothing when it cannot. */
+  public Optional<Instant> calendarSecretSince(String studio) {
+    return database.read(handle -> CalendarTable.since(handle, studio));
+  }
+
+  /** The studio whose plan a secret shows; nothing when it is none. */
+  public Optional<StudioStore> ofCalendarSecret(String secretHash) {
+    return database.read(handle -> CalendarTable.studio(handle, secretHash)).flatMap(this::withId);
+  }
+
   private StudioStore of(StudioName studio) {
     return open.computeIfAbsent(studio.id(), id -> new StudioStore(database, studio, clock));
   }

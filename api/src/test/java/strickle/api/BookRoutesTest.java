@@ -63,6 +63,7 @@ class BookRoutesTest {
 
   @Test
   void nobodyWritesOverAnothersChange() {
+    String first = tag(web.get("/api/book"));
     web.send("POST", "/api/stations", RACK);
     assertEquals(428, web.send("PUT", "/api/stations/rack-9", RACK).statusCode());
     HttpResponse<String> stale =
@@ -70,7 +71,7 @@ class BookRoutesTest {
     assertEquals(412, stale.statusCode());
     assertTrue(stale.body().contains("\"places\""), stale.body());
     HttpResponse<String> wholeBook =
-        web.send("PUT", "/api/book", web.get("/api/book").body(), "If-Match", "\"r1\"");
+        web.send("PUT", "/api/book", web.get("/api/book").body(), "If-Match", first);
     assertEquals(412, wholeBook.statusCode());
     assertTrue(wholeBook.body().contains("station created"), wholeBook.body());
   }
@@ -127,11 +128,11 @@ class BookRoutesTest {
     String journal = web.get("/api/journal").body();
     assertTrue(journal.contains("station created") && journal.contains("Maren"), journal);
     assertTrue(web.get("/api/journal/1").body().contains("rack nine"));
-    assertEquals(200, web.send("POST", "/api/undo", "").statusCode());
+    assertEquals(200, web.send("POST", "/api/undo", "", "If-Match", "*").statusCode());
     assertEquals(before, web.get("/api/book").body());
-    assertEquals(200, web.send("POST", "/api/redo", "").statusCode());
+    assertEquals(200, web.send("POST", "/api/redo", "", "If-Match", "*").statusCode());
     assertNotEquals(before, web.get("/api/book").body());
-    assertEquals(409, web.send("POST", "/api/redo", "").statusCode());
+    assertEquals(409, web.send("POST", "/api/redo", "", "If-Match", "*").statusCode());
   }
 
   @Test

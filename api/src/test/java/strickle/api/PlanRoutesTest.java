@@ -69,18 +69,21 @@ class PlanRoutesTest {
     assertEquals(404, web.get("/api/plan-in-use").statusCode());
     String first = web.planned(QUICK);
     String second = web.planned("{\"from\": \"2027-03-01T00:00\", \"schedules\": 1, \"seed\": 7}");
-    assertEquals(200, web.send("POST", "/api/plans/" + first + "/accept", "").statusCode());
+    assertEquals(
+        200, web.send("POST", "/api/plans/" + first + "/accept", "", "If-Match", "*").statusCode());
     assertEquals(result(first), web.get("/api/plan-in-use").body());
-    assertEquals(200, web.send("POST", "/api/plans/" + second + "/accept", "").statusCode());
+    assertEquals(
+        200,
+        web.send("POST", "/api/plans/" + second + "/accept", "", "If-Match", "*").statusCode());
     assertEquals(result(second), web.get("/api/plan-in-use").body());
     assertTrue(web.get("/api/journal").body().contains("a plan accepted"));
-    web.send("POST", "/api/undo", "");
+    web.send("POST", "/api/undo", "", "If-Match", "*");
     assertEquals(result(first), web.get("/api/plan-in-use").body());
     String moved = web.get("/api/plans/in-use/compare/" + second).body();
     assertTrue(moved.contains("\"moves\""), moved);
     String same = web.get("/api/plans/" + first + "/compare/in-use").body();
     assertTrue(same.contains("\"moved\": 0"), same);
-    web.send("POST", "/api/undo", "");
+    web.send("POST", "/api/undo", "", "If-Match", "*");
     assertEquals(404, web.get("/api/plan-in-use").statusCode());
   }
 
@@ -159,7 +162,7 @@ class PlanRoutesTest {
   @Test
   void aPlanUnderWayIsLaidOutAnewWithWhatHasHappened() {
     String id = web.planned(QUICK);
-    web.send("POST", "/api/plans/" + id + "/accept", "");
+    web.send("POST", "/api/plans/" + id + "/accept", "", "If-Match", "*");
     Plan plan = PlanFile.parse(result(id));
     var pour = plan.tasks().get(0);
     String poured =
@@ -182,7 +185,8 @@ class PlanRoutesTest {
     String anew = place.substring(place.lastIndexOf('/') + 1);
     assertNotEquals(result(id), result(anew));
     assertTrue(web.get("/api/progress").body().contains("poured"));
-    assertEquals(200, web.send("POST", "/api/plans/" + anew + "/accept", "").statusCode());
+    assertEquals(
+        200, web.send("POST", "/api/plans/" + anew + "/accept", "", "If-Match", "*").statusCode());
     assertFalse(web.get("/api/progress").body().contains("poured"));
     assertEquals(202, web.send("POST", "/api/replan", wanted).statusCode());
     web.send("POST", "/api/progress", poured.replace(pour.lot(), "nowhere"));

@@ -122,10 +122,10 @@ class TroubleTest {
       clock.set(Instant.parse("2040-01-01T00:00:00Z"));
       assertEquals(201, post(web, "c").statusCode());
       for (int i = 0; i < 3; i++) {
-        assertEquals(200, web.send("POST", "/api/undo", "").statusCode());
+        assertEquals(200, web.send("POST", "/api/undo", "", "If-Match", "*").statusCode());
       }
       assertEquals(404, web.get("/api/stations/a").statusCode());
-      assertEquals(200, web.send("POST", "/api/redo", "").statusCode());
+      assertEquals(200, web.send("POST", "/api/redo", "", "If-Match", "*").statusCode());
     }
     try (Served far =
         Served.on(folder, "-Duser.timezone=Pacific/Kiritimati", "-Duser.language=tr")) {
