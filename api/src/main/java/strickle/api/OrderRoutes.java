@@ -68,8 +68,10 @@ final class OrderRoutes {
             .with(Matching.PARAMETER)
             .taking(
                 new Shape.Text("text/csv"),
-                "order,for,due,weight,piece,quantity,price\r\n"
-                    + "A-2,a florist,2027-05-08T10:00,2,tray-slate,6,17.50\r\n")
+                """
+                order,for,due,weight,piece,quantity,price
+                A-2,a florist,2027-05-08T10:00,2,tray-slate,6,17.50
+                """)
             .answering(
                 Answer.of(Status.OK, "They are taken.", Shape.of(OrdersTaken.class), "ETag"));
     return List.of(new Route(importing, OrderRoutes::take));
