@@ -167,6 +167,7 @@ public final class Service implements AutoCloseable {
     config.routes.exception(
         HttpResponseException.class, (thrown, context) -> refuse(context, thrown));
     config.routes.exception(Exception.class, (thrown, context) -> refuse(context, thrown));
+    PageRoutes.add(config);
     for (Route route : routes) {
       config.routes.addHttpHandler(
           HandlerType.findOrCreate(route.operation().method()),

@@ -1,35 +1,132 @@
 package strickle.web;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 
-/** The files of the page. */
+/**
+ * The page as files by name. What is not among them cannot be asked for: names are looked up, never
+ * turned into paths.
+ */
 public final class Page {
 
-  private Page() {}
+  private static final String ROOMS = "rooms/";
+  private static final int PRINT_DIGITS = 16;
+
+  /** Read once: a jar does not change while it runs. */
+  private static final class Packed {
+    private static final Page PAGE = read();
+  }
+
+  private final String print;
+  private final Map<String, PageFile> files;
+  private final Map<String, PageFile> documents;
+  private final String policy;
+
+  private Page(String print, Map<String, PageFile> files) {
+    this.print = print;
+    this.files = files;
+    Shell shell = new Shell(files, "/page/" + print + "/");
+    this.documents = new TreeMap<>();
+    documents.put("", shell.document(""));
+    rooms(files.keySet()).forEach(room -> documents.put(room, shell.document(room)));
+    this.policy = policy(shell.inlinePrint());
+  }
+
+  /**
+   * The page as it is now. Out of a jar it is always the same; out of a folder, as for somebody who
+   * is changing it, it is read anew each time.
+   *
+   * @throws IllegalStateException if a file is missing
+   * @throws java.io.UncheckedIOException if one cannot be read
+   */
+  public static Page now() {
+    return OwnFiles.areInAFolder() ? read() : Packed.PAGE;
+  }
 
   /**
    * The style sheet that names every colour, size and distance, for light, dark and paper.
    *
    * @return CSS, never empty
-   * @throws IllegalStateException if the sheet is missing from the jar
-   * @throws UncheckedIOException if it cannot be read
    */
   public static String tokens() {
-    return text("tokens.css");
+    return new String(OwnFiles.read().get("tokens.css"), StandardCharsets.UTF_8);
   }
 
-  private static String text(String name) {
-    try (InputStream in = Page.class.getResourceAsStream(name)) {
-      if (in == null) {
-        throw new IllegalStateException(
-            "The page's file " + name + " is missing beside " + Page.class.getName());
-      }
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException("The page's file " + name + " cannot be read", e);
-    }
+  private static Page read() {
+    Map<String, byte[]> all = new TreeMap<>(OwnFiles.read());
+    all.putAll(Libraries.read());
+    Map<String, PageFile> files = new TreeMap<>();
+    all.forEach((name, bytes) -> files.put(name, new PageFile(name, bytes)));
+    return new Page(printOf(files), files);
+  }
+
+  private static String printOf(Map<String, PageFile> files) {
+    String all =
+        files.values().stream()
+            .map(file -> file.name() + " " + file.print())
+            .collect(Collectors.joining("\n"));
+    return Prints.hex(all.getBytes(StandardCharsets.UTF_8)).substring(0, PRINT_DIGITS);
+  }
+
+  private static Set<String> rooms(Set<String> names) {
+    return names.stream()
+        .filter(name -> name.startsWith(ROOMS) && name.lastIndexOf('/') >= ROOMS.length())
+        .map(name -> name.substring(ROOMS.length(), name.indexOf('/', ROOMS.length())))
+        .collect(Collectors.toCollection(TreeSet::new));
+  }
+
+  // Nothing from anywhere else, no inline scripts but the import map, no strings run as code.
+  private static String policy(String importMap) {
+    return String.join(
+        "; ",
+        "default-src 'none'",
+        "script-src 'self' " + importMap,
+        "style-src 'self'",
+        "img-src 'self' data: blob:",
+        "connect-src 'self'",
+        "form-action 'none'",
+        "base-uri 'none'",
+        "frame-ancestors 'none'",
+        "require-trusted-types-for 'script'",
+        "trusted-types lit-html");
+  }
+
+  /** The names of its rooms: each is an address of the page, as {@code /week}. */
+  public Set<String> rooms() {
+    return new TreeSet<>(documents.keySet().stream().filter(room -> !room.isEmpty()).toList());
+  }
+
+  /**
+   * The document to show at a room's address.
+   *
+   * @param room its name, or empty for the first address
+   */
+  public Optional<PageFile> document(String room) {
+    return Optional.ofNullable(documents.get(room));
+  }
+
+  /** The Content-Security-Policy that its documents need, without anything unsafe. */
+  public String policy() {
+    return policy;
+  }
+
+  /** Where its files stand: it changes with any of them, so that each may be kept for ever. */
+  public String print() {
+    return print;
+  }
+
+  /** All its files by name. */
+  public Map<String, PageFile> files() {
+    return Map.copyOf(files);
+  }
+
+  /** One of its files. */
+  public Optional<PageFile> file(String name) {
+    return Optional.ofNullable(files.get(name));
   }
 }

@@ -1,0 +1,73 @@
+package strickle.api;
+
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import java.util.Locale;
+import strickle.web.Page;
+import strickle.web.PageFile;
+
+/**
+ * Gives the files of the page. They are no operations of the contract: the page is one more caller
+ * of it. Names are looked up in a list; no path that is asked for reaches the file system.
+ */
+final class PageRoutes {
+
+  private static final String KEPT = "public, max-age=31536000, immutable";
+  private static final String ASKED_AGAIN = "no-cache";
+
+  private PageRoutes() {}
+
+  /**
+   * Adds its addresses: the first one, the rooms with all that stands below them, and the files.
+   */
+  static void add(JavalinConfig config) {
+    config.routes.get("/", context -> document(context, ""));
+    config.routes.get("/page/{print}/<name>", PageRoutes::file);
+    for (String room : Page.now().rooms()) {
+      config.routes.get("/" + room, context -> document(context, room));
+      config.routes.get("/" + room + "/<rest>", context -> document(context, room));
+    }
+  }
+
+  private static void document(Context context, String room) {
+    Page page = Page.now();
+    PageFile document =
+        page.document(room).orElseThrow(() -> Refusal.notThere("room " + room + " any more"));
+    context.header("Content-Security-Policy", page.policy());
+    give(context, document, ASKED_AGAIN);
+  }
+
+  private static void file(Context context) {
+    Page page = Page.now();
+    String name = context.pathParam("name");
+    PageFile file =
+        page.file(name)
+            .filter(found -> page.print().equals(context.pathParam("print")))
+            .orElseThrow(() -> Refusal.notThere("such file of the page"));
+    give(context, file, KEPT);
+  }
+
+  private static void give(Context context, PageFile file, String keep) {
+    String tag = '"' + file.print().substring(0, 32) + '"';
+    context.header("ETag", tag);
+    context.header("Cache-Control", keep);
+    context.header("Vary", "Accept-Encoding");
+    String known = context.header("If-None-Match");
+    if (known != null && Etag.isIn(known, tag)) {
+      context.status(Status.UNCHANGED);
+      return;
+    }
+    context.contentType(file.mediaType());
+    if (takesPacked(context)) {
+      context.header("Content-Encoding", "gzip");
+      context.result(file.packed());
+    } else {
+      context.result(file.bytes());
+    }
+  }
+
+  private static boolean takesPacked(Context context) {
+    String taken = context.header("Accept-Encoding");
+    return taken != null && taken.toLowerCase(Locale.ROOT).matches("(.*[,\\s])?gzip(\\s*[,;].*)?");
+  }
+}

@@ -1,0 +1,91 @@
+/** Sends changes that wait, each so that it cannot be made twice nor write over somebody else's. */
+
+import {ask} from './service.js';
+import {connection} from './connection.js';
+import {outbox} from './outbox.js';
+import {same} from './same.js';
+import {Conflict, Problem, Unreachable} from './problem.js';
+
+/**
+ * Sends one.
+ *
+ * @param {import('./outbox.js').Waiting} waiting
+ * @returns {Promise<"sent"|"kept">} kept when the service is away
+ * @throws {Problem} when it is refused
+ * @throws {Conflict} when somebody else was there first
+ */
+export async function sendNow(waiting) {
+  if (!connection.isUp) {
+    return 'kept';
+  }
+  try {
+    await deliver(waiting);
+  } catch (failed) {
+    if (failed instanceof Unreachable || (failed instanceof Problem && failed.status === 503)) {
+      connection.back();
+      return 'kept';
+    }
+    outbox.forget(waiting.key);
+    throw failed;
+  }
+  outbox.forget(waiting.key);
+  return 'sent';
+}
+
+/**
+ * Sends all that waits for a studio, oldest first; one window at a time where the browser can see to
+ * that.
+ *
+ * @returns {Promise<{waiting: object, problem: Error}|null>} the last that was refused, if any
+ */
+export function sendAll(studio) {
+  const send = async () => {
+    let refused = null;
+    for (const waiting of outbox.of(studio)) {
+      try {
+        if (await sendNow(waiting) === 'kept') {
+          break;
+        }
+      } catch (problem) {
+        refused = {waiting, problem};
+      }
+    }
+    return refused;
+  };
+  return navigator.locks ? navigator.locks.request('strickle-sending', send) : send();
+}
+
+async function deliver({collection, id, base, mine, key}) {
+  if (base === null) {
+    await ask('POST', `/api/${collection}`, {body: mine, key});
+    return;
+  }
+  const path = collection === 'studio' ? '/api/studio' : `/api/${collection}/${encodeURIComponent(id)}`;
+  const {theirs, tag} = await present(path);
+  if (same(theirs, mine)) {
+    return; // it has arrived before, only its answer was lost
+  }
+  if (!same(theirs, base)) {
+    throw new Conflict(base, theirs, mine);
+  }
+  try {
+    await ask(mine === null ? 'DELETE' : 'PUT', path, {body: mine ?? undefined, tag});
+  } catch (failed) {
+    if (failed instanceof Problem && failed.isStale) {
+      throw new Conflict(base, (await present(path)).theirs, mine, failed.changed);
+    }
+    throw failed;
+  }
+}
+
+async function present(path) {
+  try {
+    const {body, tag} = await ask('GET', path);
+    return {theirs: body, tag};
+  } catch (failed) {
+    if (failed instanceof Problem && failed.status === 404) {
+      return {theirs: null, tag: ''};
+    }
+    throw failed;
+  }
+}

@@ -1,0 +1,277 @@
+/** The studio as the page knows it: its book, the plan in use and the plans there are. */
+
+import {all, ask, get, post} from './service.js';
+import {connection} from './connection.js';
+import {sendAll, sendNow} from './sending.js';
+import {outbox} from './outbox.js';
+import {randomKey} from './keys.js';
+import {Problem} from './problem.js';
+
+/** How the made-up studio calls itself; a book of that name is the demo. */
+export const DEMO_NAME = 'Gannet Row Studio';
+
+const LOOK_EVERY = 15_000;
+
+/** Events "change" whenever anything of it has changed. */
+class Studio extends EventTarget {
+
+  /** "loading", "none" (none yet), "closed" (a password opens it) or "open". */
+  phase = 'loading';
+  /** {id, name} of the open studio. */
+  studio = null;
+  /** The book, with all changes made here; null until it is there. */
+  book = null;
+  /** The plan the studio works by; null when there is none. */
+  plan = null;
+  /** Plans asked for, newest first, without their tasks. */
+  plans = [];
+  /** What has happened to the plan in use. */
+  progress = [];
+  /** How many changes have not reached the service. */
+  unsent = 0;
+  /** A change of before that was refused after all, as {waiting, problem}; null when there is none. */
+  refused = null;
+  /** Why the studio could not be read; null when it could. */
+  trouble = null;
+
+  #tags = {};
+
+  /** Whether the open studio is the made-up one. */
+  get isDemo() {
+    return this.book?.studio.name === DEMO_NAME;
+  }
+
+  /** Whether the book has nothing to make yet. */
+  get isEmpty() {
+    return this.book !== null && this.book.pieces.length === 0 && this.book.orders.length === 0;
+  }
+
+  /** Finds out which studio is open and reads it; from then on it is looked at now and then. */
+  async begin() {
+    await this.load();
+    connection.addEventListener('back', () => this.#settle());
+    window.addEventListener('focus', () => this.refresh());
+    window.addEventListener('storage', event => event.key === 'strickle.unsent' && this.#count());
+    setInterval(() => document.visibilityState === 'visible' && this.refresh(), LOOK_EVERY);
+  }
+
+  /** The studio could not be read; the shell says so. */
+  fail(problem) {
+    console.error(problem);
+    this.trouble = problem;
+    this.#told();
+  }
+
+  /** Reads everything anew. */
+  async load() {
+    const {body} = await get('/api/studios');
+    const open = body.items[0] ?? null;
+    if (open?.id !== this.studio?.id) {
+      Object.assign(this, {book: null, plan: null, plans: [], progress: []});
+      this.#tags = {};
+    }
+    this.studio = open;
+    if (!open) {
+      this.phase = body.closed ? 'closed' : 'none';
+      this.#told();
+      return;
+    }
+    await this.#read();
+    this.phase = 'open';
+    this.#count();
+    await this.#settle();
+  }
+
+  /** Reads what has changed since it was last read. */
+  async refresh() {
+    if (this.phase !== 'open' || !connection.isUp) {
+      return;
+    }
+    try {
+      await this.#read();
+    } catch (failed) {
+      if (!(failed instanceof Problem)) {
+        throw failed;
+      }
+      await this.load();
+    }
+  }
+
+  async #read() {
+    const answers = await Promise.all([
+      this.#changed('book', '/api/book'),
+      this.#changed('plan', '/api/plan-in-use'),
+      this.#changed('progress', '/api/progress?limit=1000'),
+      get('/api/plans?limit=50').then(answer => answer.body.items),
+    ]);
+    const [book, plan, progress, plans] = answers;
+    const listed = JSON.stringify(plans) !== JSON.stringify(this.plans);
+    if (book !== undefined) {
+      this.book = book;
+      this.#apply();
+    }
+    this.plan = plan === undefined ? this.plan : plan;
+    this.progress = progress === undefined ? this.progress : progress?.items ?? [];
+    this.plans = plans;
+    if (listed || answers.slice(0, 3).some(part => part !== undefined)) {
+      this.#told();
+    }
+  }
+
+  // Undefined when it is as before; null when there is none.
+  async #changed(name, path) {
+    try {
+      const {status, body, tag} = await get(path, {known: this.#tags[name]});
+      this.#tags[name] = tag;
+      return status === 304 ? undefined : body;
+    } catch (failed) {
+      if (failed instanceof Problem && (failed.status === 404 || failed.status === 409)) {
+        const before = this.#tags[name];
+        this.#tags[name] = '';
+        return before === '' ? undefined : null;
+      }
+      throw failed;
+    }
+  }
+
+  /** One thing of the book, or undefined. */
+  find(collection, id) {
+    return this.book?.[collection]?.find(item => item.id === id);
+  }
+
+  /**
+   * Puts a new or changed thing into the book. It shows at once. When the service is away it is kept
+   * and sent later.
+   *
+   * @param {string} collection as "orders"; "studio" for the studio's own data
+   * @param {object} mine what it shall be
+   * @param {object} [base] what the change began from; left out for a new thing
+   * @returns {Promise<"sent"|"kept">}
+   * @throws {Problem} when it is refused, with its faults
+   * @throws {Conflict} when somebody else has changed it since
+   */
+  put(collection, mine, base = null) {
+    return this.#send({collection, id: mine.id ?? '', base, mine});
+  }
+
+  /** Takes a thing out of the book. */
+  remove(collection, base) {
+    return this.#send({collection, id: base.id, base, mine: null});
+  }
+
+  async #send(change) {
+    const waiting = {...structuredClone(change), key: randomKey(), studio: this.studio.id, at: new Date().toISOString()};
+    outbox.keep(waiting);
+    this.#apply();
+    this.#count();
+    try {
+      const sent = await sendNow(waiting);
+      if (sent === 'sent') {
+        await this.refresh();
+      }
+      return sent;
+    } catch (failed) {
+      await this.#readBook();
+      throw failed;
+    } finally {
+      this.#count();
+    }
+  }
+
+  async #readBook() {
+    this.#tags.book = '';
+    await this.refresh();
+  }
+
+  // What waits shows as if it were there.
+  #apply() {
+    for (const {collection, id, mine} of outbox.of(this.studio.id)) {
+      if (collection === 'studio') {
+        this.book = {...this.book, studio: mine};
+      } else if (this.book[collection]) {
+        this.book = {...this.book, [collection]: replaced(this.book[collection], id, mine)};
+      } else if (collection === 'progress') {
+        this.progress = replaced(this.progress, id, mine);
+      }
+    }
+  }
+
+  async #settle() {
+    if (this.phase !== 'open') {
+      return;
+    }
+    if (outbox.of(this.studio.id).length > 0) {
+      this.refused = await sendAll(this.studio.id) ?? this.refused;
+      this.#tags.book = '';
+    }
+    await this.refresh();
+    this.#count();
+  }
+
+  /** Forgets the refused change once it has been read. */
+  forgetRefused() {
+    this.refused = null;
+    this.#told();
+  }
+
+  #count() {
+    this.unsent = this.studio ? outbox.of(this.studio.id).length : 0;
+    this.#told();
+  }
+
+  /** Takes the last change of the studio back, whoever made it. */
+  async undo() {
+    await post('/api/undo');
+    await this.refresh();
+  }
+
+  /** Puts in again what was taken back last. */
+  async redo() {
+    await post('/api/redo');
+    await this.refresh();
+  }
+
+  /** Makes the first studio: "demo" or "empty". */
+  async create(begin, name, more = {}) {
+    await ask('POST', '/api/studios', {body: {name, begin, ...more}});
+    await this.load();
+  }
+
+  /** Every thing of a list beside the book, as "drying". */
+  list(collection) {
+    return all(`/api/${collection}`);
+  }
+
+  #told() {
+    this.dispatchEvent(new Event('change'));
+  }
+}
+
+function replaced(list, id, mine) {
+  const without = list.filter(item => item.id !== id);
+  const at = list.findIndex(item => item.id === id);
+  return mine === null ? without : [...without.slice(0, at < 0 ? without.length : at), mine, ...without.slice(at < 0 ? without.length : at)];
+}
+
+export const studio = new Studio();
+
+/** Draws a Lit component again whenever the studio (or a further source of "change") has changed. */
+export class Watching {
+
+  #sources;
+  #draw;
+
+  constructor(host, ...sources) {
+    this.#sources = [studio, ...sources];
+    this.#draw = () => host.requestUpdate();
+    host.addController(this);
+  }
+
+  hostConnected() {
+    this.#sources.forEach(source => source.addEventListener('change', this.#draw));
+  }
+
+  hostDisconnected() {
+    this.#sources.forEach(source => source.removeEventListener('change', this.#draw));
+  }
+}

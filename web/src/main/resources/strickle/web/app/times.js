@@ -1,0 +1,153 @@
+/**
+ * Times in the studio's zone. A book holds local times ("2027-04-05T09:00"), a plan holds moments
+ * with their offset ("2027-04-05T09:00-04:00"); a reader sees both in the studio's zone, wherever the
+ * reader's machine is.
+ */
+
+import {settings} from './settings.js';
+import {studio} from './studio.js';
+import {say} from './words.js';
+
+const MINUTE = 60_000;
+const formats = new Map();
+
+/** The studio's time zone. */
+export function zone() {
+  return studio.book?.studio.timeZone ?? 'UTC';
+}
+
+function format(options, locale = settings.locale) {
+  const key = locale + zone() + JSON.stringify(options);
+  if (!formats.has(key)) {
+    formats.set(key, new Intl.DateTimeFormat(locale, {timeZone: zone(), ...options}));
+  }
+  return formats.get(key);
+}
+
+/**
+ * A moment from any text of a book or plan, or a date.
+ *
+ * @param {string|Date|number} at
+ * @returns {Date}
+ */
+export function moment(at) {
+  if (typeof at !== 'string') {
+    return new Date(at);
+  }
+  const local = /^\d{4}-\d\d-\d\d(T\d\d:\d\d(:\d\d)?)?$/.test(at);
+  return local ? fromLocal(at) : new Date(at);
+}
+
+// What the studio's clock shows, as if it were UTC.
+function shown(date) {
+  const part = Object.fromEntries(
+    format({year: 'numeric', month: '2-digit', day: '2-digit', hour: '2-digit', minute: '2-digit',
+      second: '2-digit', hourCycle: 'h23', calendar: 'iso8601', numberingSystem: 'latn'}, 'en-US')
+      .formatToParts(date).map(({type, value}) => [type, value]));
+  return Date.UTC(part.year, part.month - 1, part.day, part.hour, part.minute, part.second);
+}
+
+// A time that a clock change skips is as much later, as in the service; of two the first.
+function fromLocal(text) {
+  const wanted = Date.parse(`${text.length > 10 ? text : text + 'T00:00'}Z`);
+  const offsets = [-1, 1].map(side => {
+    const near = wanted + side * 86_400_000;
+    return shown(new Date(near)) - near;
+  });
+  const fitting = offsets.map(offset => wanted - offset).filter(at => shown(new Date(at)) === wanted);
+  return new Date(fitting.length > 0 ? Math.min(...fitting) : wanted - offsets[0]);
+}
+
+/** A moment as the book writes it: local, to the minute. */
+export function toLocal(at) {
+  return new Date(shown(moment(at))).toISOString().slice(0, 16);
+}
+
+/** The day of a moment in the studio, as 2027-04-05. */
+export function dayOf(at) {
+  return toLocal(at).slice(0, 10);
+}
+
+/** So many days after a day, both as 2027-04-05. */
+export function addDays(day, days) {
+  return new Date(Date.parse(`${day}T00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
+}
+
+/** The day of the week, 0 for Monday. */
+export function weekday(day) {
+  return (new Date(`${day}T00:00Z`).getUTCDay() + 6) % 7;
+}
+
+/** The Monday of a day's week. */
+export function weekOf(day) {
+  return addDays(day, -weekday(day));
+}
+
+/** "14:10", or as the reader's language writes it. */
+export function showTime(at) {
+  return format({hour: 'numeric', minute: '2-digit'}).format(moment(at));
+}
+
+/** "Tue 6 Apr". */
+export function showDay(at) {
+  return format({weekday: 'short', day: 'numeric', month: 'short'}).format(moment(at));
+}
+
+/** "Tuesday 6 April". */
+export function showLongDay(at) {
+  return format({weekday: 'long', day: 'numeric', month: 'long'}).format(moment(at));
+}
+
+/** "6 April 2027". */
+export function showDate(at) {
+  return format({day: 'numeric', month: 'long', year: 'numeric'}).format(moment(at));
+}
+
+/** "Tue 6 Apr, 14:10". */
+export function showMoment(at) {
+  return format({weekday: 'short', day: 'numeric', month: 'short', hour: 'numeric', minute: '2-digit'})
+    .format(moment(at));
+}
+
+/** "14:10 – 15:00", with the days where they differ. */
+export function showSpan(from, to) {
+  return dayOf(from) === dayOf(to)
+    ? `${showTime(from)}\u202f–\u202f${showTime(to)}`
+    : `${showMoment(from)} – ${showMoment(to)}`;
+}
+
+/** "5 – 11 April": days of a stretch, both ends in it. */
+export function showDays(from, to) {
+  return format({day: 'numeric', month: 'long', year: 'numeric'}).formatRange(moment(from), moment(to));
+}
+
+/**
+ * How long: "40 min", "2 h 40 min", "3 d 5 h". From two days on without minutes.
+ *
+ * @param {number} minutes 0 or more
+ */
+export function showMinutes(minutes) {
+  const whole = Math.round(Math.abs(minutes));
+  const [days, hours, rest] = [Math.floor(whole / 1440), Math.floor(whole / 60) % 24, whole % 60];
+  const parts = [[days, 'days'], [hours, 'hours'], [days > 1 ? 0 : rest, 'minutes']]
+    .filter(([count]) => count > 0).slice(0, 2);
+  return (parts.length ? parts : [[0, 'minutes']])
+    .map(([count, unit]) => say(`times.${unit}`, {count})).join(' ');
+}
+
+/** Minutes from one moment to another. */
+export function minutesBetween(from, to) {
+  return (moment(to) - moment(from)) / MINUTE;
+}
+
+/** "3 minutes ago", "in 2 days". */
+export function showAgo(at, now = Date.now()) {
+  const minutes = (moment(at) - now) / MINUTE;
+  const relative = new Intl.RelativeTimeFormat(settings.locale, {numeric: 'auto'});
+  if (Math.abs(minutes) < 60) {
+    return relative.format(Math.round(minutes), 'minute');
+  }
+  return Math.abs(minutes) < 1440
+    ? relative.format(Math.round(minutes / 60), 'hour')
+    : relative.format(Math.round(minutes / 1440), 'day');
+}

@@ -1,0 +1,73 @@
+/**
+ * The words of the page: one object for each room, in words/, found by "room.name". A word may hold
+ * {places} to fill in; one that depends on a number is an object by plural form (Unicode CLDR), chosen
+ * by the value of {count}.
+ */
+
+import {showNumber} from './numbers.js';
+import shell from '../words/en.js';
+
+/** The language the words are in. */
+export const language = 'en';
+
+const all = {...shell};
+const plurals = new Intl.PluralRules(language);
+
+/** Adds the words of a room. */
+export function addWords(room, words) {
+  all[room] = words;
+}
+
+function find(key) {
+  const found = key.split('.').reduce((at, name) => at?.[name], all);
+  if (found === undefined) {
+    console.error(`There is no word "${key}".`);
+    return key;
+  }
+  return found;
+}
+
+function chosen(key, values) {
+  const found = find(key);
+  return typeof found === 'object' ? found[plurals.select(values.count)] ?? found.other : found;
+}
+
+function shown(value) {
+  return typeof value === 'number' ? showNumber(value) : value;
+}
+
+/**
+ * A word or sentence.
+ *
+ * @param {string} key as "week.late"
+ * @param {object} [values] for its places; numbers are written in the reader's language
+ * @returns {string}
+ */
+export function say(key, values = {}) {
+  return sayParts(key, values).join('');
+}
+
+/**
+ * The same in parts, so that a place can hold a template: a link, or something to stand out.
+ *
+ * @returns {Array} texts and values in their order
+ */
+export function sayParts(key, values = {}) {
+  return chosen(key, values).split(/(\{\w+\})/).filter(part => part !== '')
+    .map(part => (/^\{\w+\}$/.test(part) ? shown(values[part.slice(1, -1)] ?? '') : part));
+}
+
+/** Whether there is such a word. */
+export function hasWord(key) {
+  return key.split('.').reduce((at, name) => at?.[name], all) !== undefined;
+}
+
+/** "a, b and c" in the reader's language. */
+export function sayList(items) {
+  return new Intl.ListFormat(language, {type: 'conjunction'}).format(items);
+}
+
+/** What may be missing, shown as a name: the name of a thing of the book, or its id. */
+export function nameOf(list, id) {
+  return list?.find(item => item.id === id)?.name ?? id;
+}

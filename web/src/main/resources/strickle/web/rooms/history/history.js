@@ -1,0 +1,95 @@
+import {css, html} from 'lit';
+import {Room} from '../../parts/room.js';
+import {address, link} from '../../app/address.js';
+import {get} from '../../app/service.js';
+import {studio} from '../../app/studio.js';
+import {say} from '../../app/words.js';
+import {tell} from '../../parts/undo.js';
+import './line.js';
+import './snapshots.js';
+
+const PAGE = 50;
+
+/** What was done to the studio, line by line, with undo and redo; and the states that are kept. */
+class HistoryRoom extends Room {
+
+  static properties = {lines: {state: true}, next: {state: true}, problem: {state: true}};
+
+  static styles = [...Room.styles, css`
+    ol { list-style: none; padding: 0; max-width: 60rem; border-block-start: var(--border) solid var(--line); }
+  `];
+
+  constructor() {
+    super();
+    this.lines = null;
+    this.next = '';
+    this.problem = null;
+    this.again = () => this.#read();
+  }
+
+  connectedCallback() {
+    super.connectedCallback();
+    studio.addEventListener('change', this.again);
+    this.#read();
+  }
+
+  disconnectedCallback() {
+    studio.removeEventListener('change', this.again);
+    super.disconnectedCallback();
+  }
+
+  async #read(after = '') {
+    try {
+      const {body} = await get(`/api/journal?limit=${PAGE}${after && `&after=${after}`}`);
+      this.lines = after ? [...this.lines, ...body.items] : body.items;
+      this.next = body.next ?? '';
+      this.problem = null;
+    } catch (problem) {
+      this.problem = problem;
+    }
+  }
+
+  actions() {
+    const undoable = this.lines?.some(line => line.state === 'done') ?? false;
+    const redoable = this.lines?.some(line => line.state === 'undone') ?? false;
+    return html`
+      <button ?disabled=${!undoable} @click=${() => this.#move(() => studio.undo(), 'undone', () => studio.redo())}>${say('history.undo')}</button>
+      <button ?disabled=${!redoable} @click=${() => this.#move(() => studio.redo(), 'redone', () => studio.undo())}>${say('history.redo')}</button>`;
+  }
+
+  async #move(move, word, back) {
+    try {
+      await move();
+      tell(say(`history.${word}`), back);
+    } catch (problem) {
+      tell(problem.message);
+    }
+    await this.#read();
+  }
+
+  content() {
+    if (this.problem) {
+      return html`<s-trouble .problem=${this.problem} @again=${this.again}></s-trouble>`;
+    }
+    return html`${this.#journal()}<s-snapshots></s-snapshots>`;
+  }
+
+  #journal() {
+    if (this.lines === null) {
+      return html`<s-busy></s-busy>`;
+    }
+    if (this.lines.length === 0) {
+      return html`<s-empty heading=${say('history.empty')}>${say('history.emptyText')}</s-empty>`;
+    }
+    const open = address.rest[0] ?? '';
+    return html`<ol aria-label=${say('history.lines')}>${this.lines.map(line => html`<li>
+        <s-history-line .line=${line} .open=${open === String(line.number)} @toggle=${event => this.#open(line, event.detail)}></s-history-line></li>`)}</ol>
+      ${this.next ? html`<p><button @click=${() => this.#read(this.next)}>${say('history.older')}</button></p>` : ''}`;
+  }
+
+  #open(line, open) {
+    address.go(link(open ? ['history', line.number] : '/history'), {replace: true});
+  }
+}
+
+customElements.define('s-room-history', HistoryRoom);

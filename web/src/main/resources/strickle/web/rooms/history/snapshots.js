@@ -1,0 +1,96 @@
+import {LitElement, css, html} from 'lit';
+import {sheet} from '../../parts/sheet.js';
+import {get, post, saveAs} from '../../app/service.js';
+import {studio} from '../../app/studio.js';
+import {showMoment} from '../../app/times.js';
+import {say} from '../../app/words.js';
+import {tell} from '../../parts/undo.js';
+import '../../parts/dialog.js';
+import '../../parts/field.js';
+import '../../parts/form.js';
+
+/** The states of the studio that are kept: keeping one, going back to one, saving one as a file. */
+class Snapshots extends LitElement {
+
+  static properties = {items: {state: true}, why: {state: true}, chosen: {state: true}, problem: {state: true}};
+
+  static styles = [sheet, css`
+    :host { margin-block-start: var(--s5); max-width: 60rem; }
+    ul { list-style: none; padding: 0; margin-block: var(--s3); }
+    li { display: flex; flex-wrap: wrap; align-items: center; gap: var(--s2) var(--s3); padding: var(--s2) 0; border-block-end: var(--border) solid var(--line); }
+    li span { flex: 1 1 16rem; }
+  `];
+
+  constructor() {
+    super();
+    this.items = null;
+    this.why = '';
+    this.chosen = null;
+    this.problem = null;
+  }
+
+  connectedCallback() {
+    super.connectedCallback();
+    this.#read();
+  }
+
+  async #read() {
+    try {
+      this.items = (await get('/api/snapshots')).body.items;
+    } catch (problem) {
+      this.problem = problem;
+    }
+  }
+
+  render() {
+    return html`<h2>${say('history.snapshots')}</h2><p>${say('history.snapshotsText')}</p>
+      ${this.problem ? html`<s-trouble .problem=${this.problem} @again=${() => this.#read()}></s-trouble>` : this.#list()}
+      <s-form label=${say('history.keep')} .save=${() => post('/api/snapshots', {why: this.why})} @saved=${this.#kept}>
+        <s-field label=${say('history.why')} path="why" needed .value=${this.why} @value=${event => (this.why = event.detail ?? '')}></s-field>
+      </s-form>
+      ${this.#asking()}`;
+  }
+
+  async #kept() {
+    this.why = '';
+    tell(say('history.kept'));
+    await this.#read();
+  }
+
+  #list() {
+    if (this.items === null) {
+      return html`<s-busy></s-busy>`;
+    }
+    return this.items.length === 0 ? html`<p class="quiet">${say('history.noSnapshots')}</p>` : html`<ul>${this.items.map(item => html`<li>
+      <span><b>${showMoment(item.at)}</b> ${item.why}</span>
+      <button @click=${() => this.#save(item)}>${say('history.save')}</button>
+      <button @click=${() => (this.chosen = item)}>${say('history.restore')}</button></li>`)}</ul>`;
+  }
+
+  async #save(item) {
+    const {body} = await get(`/api/snapshots/${item.id}`, {as: 'blob'});
+    saveAs(body, `studio-${item.at.slice(0, 10)}.json`);
+  }
+
+  #asking() {
+    const at = this.chosen ? showMoment(this.chosen.at) : '';
+    return html`<s-dialog .open=${this.chosen !== null} heading=${say('history.restoreHeading', {at})} @close=${() => (this.chosen = null)}>
+      <p>${say('history.restoreText')}</p>
+      <button slot="foot" class="do" @click=${this.#restore}>${say('history.restore')}</button></s-dialog>`;
+  }
+
+  async #restore() {
+    const {id, at} = this.chosen;
+    this.chosen = null;
+    try {
+      await post(`/api/snapshots/${id}/restore`);
+      await studio.refresh();
+      tell(say('history.restored', {at: showMoment(at)}), true);
+    } catch (problem) {
+      tell(problem.message);
+    }
+    await this.#read();
+  }
+}
+
+customElements.define('s-snapshots', Snapshots);

@@ -1,0 +1,107 @@
+package strickle.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/** What the page is made of: everything that is asked for is there, and nothing from elsewhere. */
+class PageFilesTest {
+
+  private static final Pattern OUTSIDE =
+      Pattern.compile("(?i)(https?:)?//(?!www\\.w3\\.org/)[a-z]");
+
+  private final Page page = Page.now();
+  private final Shell shell = new Shell(page.files(), "/page/x/");
+
+  @Test
+  void whateverAModuleImportsIsAFileOfThePage() {
+    Set<String> missing = new TreeSet<>();
+    own(".js")
+        .forEach(
+            file ->
+                shell.needed(file).stream()
+                    .filter(name -> page.file(name).isEmpty())
+                    .forEach(name -> missing.add(file.name() + " asks for " + name)));
+    assertEquals(Set.of(), missing);
+  }
+
+  @Test
+  void everyEntryOfTheImportMapLeadsToAFileOrAFolderOfThePage() {
+    List<String> astray =
+        shell.named().values().stream()
+            .filter(
+                name ->
+                    page.files().keySet().stream()
+                        .noneMatch(name.endsWith("/") ? at -> at.startsWith(name) : name::equals))
+            .toList();
+    assertTrue(shell.named().size() > 5);
+    assertEquals(List.of(), astray);
+  }
+
+  @Test
+  void nothingIsAskedForFromOutside() {
+    List<String> outside =
+        Stream.of(".js", ".css", ".html", ".svg")
+            .flatMap(this::own)
+            .filter(file -> OUTSIDE.matcher(withoutComments(text(file))).find())
+            .map(PageFile::name)
+            .toList();
+    assertEquals(List.of(), outside);
+  }
+
+  @Test
+  void theDocumentNamesEveryModuleItBeginsWith() {
+    String document = text(page.document("").orElseThrow());
+    for (String name : List.of("main.js", "app/words.js", "lib/lit-html/lit-html.js")) {
+      String link = "<link rel=\"modulepreload\" href=\"/page/" + page.print() + "/" + name + "\">";
+      assertTrue(document.contains(link), name);
+    }
+    assertFalse(document.contains("{page}"), "a place is left open");
+  }
+
+  @Test
+  void thePolicyAllowsNothingUnsafe() {
+    assertFalse(page.policy().contains("unsafe"), page.policy());
+    assertTrue(page.policy().contains("'sha256-"), page.policy());
+  }
+
+  @Test
+  void theDocumentHasNoInlineScriptButTheImportMapAndNoInlineStyle() {
+    String document = text(page.document("").orElseThrow());
+    assertEquals(1, Pattern.compile("<script(?![^>]*\\ssrc=)").matcher(document).results().count());
+    assertFalse(Pattern.compile("<style|\\sstyle=|\\son[a-z]+=").matcher(document).find());
+  }
+
+  @Test
+  void noTemplateHasAnInlineStyleThatThePolicyWouldRefuse() {
+    List<String> inline =
+        own(".js")
+            .filter(
+                file -> Pattern.compile("<[a-z][^>`]*\\sstyle=[\"']").matcher(text(file)).find())
+            .map(PageFile::name)
+            .toList();
+    assertEquals(List.of(), inline);
+  }
+
+  private Stream<PageFile> own(String ending) {
+    return page.files().values().stream()
+        .filter(file -> !file.name().startsWith(Libraries.FOLDER))
+        .filter(file -> file.name().endsWith(ending));
+  }
+
+  private static String text(PageFile file) {
+    return new String(file.bytes(), StandardCharsets.UTF_8);
+  }
+
+  private static String withoutComments(String text) {
+    return text.replaceAll("(?s)/\\*.*?\\*/", "").replaceAll("(?m)(^|\\s)// .*$", "");
+  }
+}
