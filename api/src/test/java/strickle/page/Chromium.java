@@ -1,0 +1,67 @@
+package strickle.page;
+
+import java.io.File;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The system's own Chromium: where it is, and how it is started so that it asks nobody outside. */
+final class Chromium {
+
+  /** What names it when it is not on the PATH. */
+  private static final String VARIABLE = "STRICKLE_CHROMIUM";
+
+  private static final List<String> NAMES =
+      List.of("chromium", "chromium-browser", "google-chrome-stable", "google-chrome");
+  private static final List<String> ELSEWHERE =
+      List.of(
+          "/Applications/Chromium.app/Contents/MacOS/Chromium",
+          "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome");
+
+  /** Root cannot be put into a sandbox; the rest keeps it from asking for news of its own. */
+  static final List<String> OPTIONS =
+      List.of(
+          "--no-sandbox",
+          "--disable-gpu",
+          "--disable-quic",
+          "--no-first-run",
+          "--disable-background-networking",
+          "--disable-component-update",
+          "--disable-sync");
+
+  private Chromium() {}
+
+  /**
+   * The program.
+   *
+   * @throws IllegalStateException with what would help, when there is none
+   */
+  static Path program() {
+    return Optional.ofNullable(System.getenv(VARIABLE))
+        .map(Path::of)
+        .or(Chromium::onThePath)
+        .orElseThrow(
+            () ->
+                new IllegalStateException(
+                    "No Chromium is on the PATH ("
+                        + String.join(", ", NAMES)
+                        + "), and "
+                        + VARIABLE
+                        + " names none. On Debian: apt-get install chromium. Tests in a browser"
+                        + " are left out by -Dtest.excludedGroups=long,browser"));
+  }
+
+  private static Optional<Path> onThePath() {
+    Stream<Path> folders =
+        Stream.of(System.getenv().getOrDefault("PATH", "").split(File.pathSeparator, -1))
+            .filter(folder -> !folder.isEmpty())
+            .map(Path::of);
+    return Stream.concat(
+            folders.flatMap(folder -> NAMES.stream().map(folder::resolve)),
+            ELSEWHERE.stream().map(Path::of))
+        .filter(Files::isExecutable)
+        .findFirst();
+  }
+}
