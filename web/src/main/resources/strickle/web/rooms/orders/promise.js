@@ -1,0 +1,123 @@
+import {LitElement, css, html} from 'lit';
+import {sheet} from '../../parts/sheet.js';
+import {studio} from '../../app/studio.js';
+import {question} from '../../app/service.js';
+import {say, nameOf} from '../../app/words.js';
+import {dayOf, moment, showMinutes, showMoment, toLocal} from '../../app/times.js';
+
+const WAIT = 700;
+
+/**
+ * When a new order could be ready, while it is typed. Several lines are each asked for by themselves,
+ * and it says so. Event "take" with a local time when the date is taken.
+ */
+class Promised extends LitElement {
+
+  static properties = {lines: {attribute: false}, due: {}, answers: {state: true}, busy: {state: true}, trouble: {state: true}};
+
+  static styles = [sheet, css`
+    :host { border: var(--border) solid var(--line); background: var(--lime-2); padding: var(--s3) var(--s4); min-height: 9rem; border-radius: var(--corner); }
+    h3 { margin-block-end: var(--s2); }
+    ul { padding-inline-start: 1.1em; }
+  `];
+
+  #asked = '';
+  #timer = 0;
+  #abort = null;
+
+  constructor() {
+    super();
+    this.lines = [];
+    this.answers = [];
+    this.busy = false;
+    this.trouble = null;
+  }
+
+  disconnectedCallback() {
+    clearTimeout(this.#timer);
+    this.#abort?.abort();
+    super.disconnectedCallback();
+  }
+
+  willUpdate() {
+    const wanted = this.lines.filter(({piece, quantity}) => piece && quantity > 0);
+    const asked = JSON.stringify([wanted.map(({piece, quantity}) => [piece, quantity]), this.due]);
+    if (asked !== this.#asked) {
+      this.#asked = asked;
+      clearTimeout(this.#timer);
+      this.#abort?.abort();
+      this.#timer = setTimeout(() => this.#ask(wanted), WAIT);
+    }
+  }
+
+  async #ask(wanted) {
+    this.trouble = null;
+    if (wanted.length === 0 || !studio.plan) {
+      this.answers = [];
+      return;
+    }
+    const abort = new AbortController();
+    this.#abort = abort;
+    this.busy = true;
+    try {
+      const answers = [];
+      for (const {piece, quantity} of wanted) {
+        const asked = {piece, quantity, ...(this.due ? {latest: dayOf(this.due)} : {})};
+        answers.push(await question('/api/promise?plan=in-use', asked, {signal: abort.signal}));
+      }
+      this.answers = answers;
+    } catch (failed) {
+      if (failed.name !== 'AbortError') {
+        this.trouble = failed;
+      }
+    } finally {
+      this.busy = this.#abort !== abort;
+    }
+  }
+
+  render() {
+    return html`<h3>${say('orders.promise')}</h3><div role="status">${this.#told()}</div>`;
+  }
+
+  #told() {
+    if (!studio.plan) {
+      return html`<p class="quiet">${say('orders.promiseNoPlan')}</p>`;
+    }
+    if (this.trouble) {
+      const fault = this.trouble.faults?.[0];
+      return html`<p class="care">${fault ? say('orders.refused', fault) : this.trouble.message}</p>`;
+    }
+    if (this.busy) {
+      return html`<p class="quiet">${say('orders.promiseBusy')}</p>`;
+    }
+    return this.answers.length === 0 ? html`<p class="quiet">${say('orders.promiseHint')}</p>` : this.#answers();
+  }
+
+  #answers() {
+    const kept = this.answers.map(answer => answer.kept);
+    const last = kept.every(Boolean) ? kept.map(({ready}) => ready).sort((one, other) => moment(one) - moment(other)).at(-1) : null;
+    return html`${this.answers.map(answer => this.#one(answer))}
+      ${this.answers.length > 1 ? html`<p class="quiet">${say('orders.promiseApart')}</p>` : ''}
+      ${last ? html`<button type="button" @click=${() => this.#take(last)}>${say('orders.take', {at: showMoment(last)})}</button>` : ''}`;
+  }
+
+  #take(last) {
+    this.dispatchEvent(new CustomEvent('take', {detail: toLocal(last)}));
+  }
+
+  #one({piece, quantity, kept, still, pressed}) {
+    const what = say('orders.line', {count: quantity, piece: nameOf(studio.book.pieces, piece)});
+    const more = [];
+    if (still && kept && still.ready !== kept.ready) {
+      more.push(say('orders.still', {at: showMoment(still.ready)}));
+    }
+    if (pressed && (!kept || moment(pressed.ready) < moment(kept.ready))) {
+      const slips = pressed.slips.map(slip => say('orders.slip', {order: slip.order, by: showMinutes((moment(slip.ready) - moment(slip.readyBefore)) / 60_000)}));
+      more.push(say('orders.pressed', {at: showMoment(pressed.ready), slips: slips.join('; ') || say('orders.nobody')}));
+    }
+    return html`<p><strong>${kept ? say('orders.kept', {what, at: showMoment(kept.ready)}) : say('orders.notKept', {what})}</strong></p>
+      ${more.length > 0 ? html`<ul>${more.map(text => html`<li>${text}</li>`)}</ul>` : ''}`;
+  }
+}
+
+customElements.define('s-promised', Promised);

@@ -1,0 +1,69 @@
+import {LitElement, css, html} from 'lit';
+import {sheet} from '../../parts/sheet.js';
+import {studio} from '../../app/studio.js';
+import {get} from '../../app/service.js';
+import {say} from '../../app/words.js';
+import {dayOf, showTime} from '../../app/times.js';
+import {showAmount, showTemperature} from '../../app/units.js';
+import {showPercent} from '../../app/numbers.js';
+
+/** The day's room and cautions, at the foot. */
+class Care extends LitElement {
+
+  static properties = {day: {}, room: {state: true}, cautions: {state: true}};
+
+  static styles = [sheet, css`
+    :host { margin-block-start: var(--s5); min-height: 12rem; }
+    .two { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(20rem, 100%), 1fr)); gap: var(--s4); }
+    ul { padding-inline-start: 1.1em; }
+    li { margin-block-end: var(--s1); }
+    summary { cursor: pointer; min-height: 24px; }
+  `];
+
+  #plan = null;
+
+  constructor() {
+    super();
+    this.room = null;
+    this.cautions = null;
+  }
+
+  willUpdate() {
+    if (studio.plan !== this.#plan) {
+      this.#plan = studio.plan;
+      this.#read();
+    }
+  }
+
+  async #read() {
+    const [room, cautions] = await Promise.allSettled([get('/api/room?plan=in-use'), get('/api/cautions?plan=in-use')]);
+    this.room = room.value?.body.days ?? [];
+    this.cautions = cautions.value?.body.cautions ?? [];
+  }
+
+  render() {
+    return html`<div class="two"><section aria-labelledby="room"><h2 id="room">${say('today.room')}</h2>${this.#room()}</section>
+      <section aria-labelledby="care"><h2 id="care">${say('today.care')}</h2>${this.#cautions()}</section></div>`;
+  }
+
+  #room() {
+    const days = (this.room ?? []).filter(({from}) => dayOf(from) === this.day);
+    return days.length === 0 ? html`<p class="quiet">${this.room ? say('today.roomUnknown') : ''}</p>` : days.map(day => html`
+      <p>${say('today.air', {at: showTime(day.from), air: showTemperature(day.airC), humidity: showPercent(day.humidityPercent, 0)})}
+      ${day.pour ? html`<br>${say(`today.loss_${day.pour.level}`, {loss: showAmount('loss', day.pour.evaporationKgPerM2Hour), from: showAmount('loss', day.pour.atLeast), to: showAmount('loss', day.pour.atMost)})}` : ''}
+      ${day.coat ? html`<br><span class=${day.coat.good ? '' : 'care'}>${say(day.coat.good ? 'today.coatGood' : 'today.coatBad', {dew: showTemperature(day.coat.dewPointC), above: degrees(day.coat.aboveC)})}</span>` : ''}</p>`);
+  }
+
+  #cautions() {
+    return html`<ul>${(this.cautions ?? []).map(one => html`<li><details><summary>${one.brief}</summary>
+      <p>${one.more}</p><small>${one.source}</small></details></li>`)}</ul><p class="quiet">${say('today.codes')}</p>`;
+  }
+}
+
+// A difference of temperatures: the zero of the scale does not count.
+function degrees(celsius) {
+  const [warm, zero] = [celsius, 0].map(value => showTemperature(value, {most: 6}));
+  return zero.includes('F') ? `${(celsius * 1.8).toFixed(1)}\u00a0°F` : warm.replace(/\d+(?:[.,]\d+)?/, celsius.toFixed(1));
+}
+
+customElements.define('s-care', Care);

@@ -1,0 +1,146 @@
+import {Room, html} from '../../parts/room.js';
+import {css} from 'lit';
+import {repeat} from 'lit/directives/repeat.js';
+import {studio} from '../../app/studio.js';
+import {address, link} from '../../app/address.js';
+import {get, post, saveAs} from '../../app/service.js';
+import {say, sayList} from '../../app/words.js';
+import {addDays, dayOf, moment, showDay, showLongDay, showMinutes, showMoment, showTime, toLocal} from '../../app/times.js';
+import {tell} from '../../parts/undo.js';
+import {differs, doings, leftOver, minutesOn, nextDay, onDay, readyOn} from './day.js';
+import {personName, runName} from './naming.js';
+import '../../parts/menu.js';
+import '../../parts/say.js';
+import '../../parts/states.js';
+import './card.js';
+import './care.js';
+import './noting.js';
+
+/** The day at the bench: who does what, in order, and what has become of it. */
+class Today extends Room {
+
+  static styles = [...Room.styles, css`
+    .people { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(24rem, 100%), 1fr)); gap: var(--s4) var(--s5); align-items: start; margin-block-start: var(--s4); }
+    .people section { margin: 0; }
+    .cards { display: grid; gap: var(--s3); }
+    .ready-today { border-inline-start: var(--post) solid var(--moss); padding-inline-start: var(--s3); margin-block-start: var(--s4); }
+    button, .button { min-height: var(--touch); }
+    @media print { .people { display: block; } .people section { break-before: page; } .people section:first-child { break-before: auto; } }
+  `];
+
+  get #now() {
+    return new Date();
+  }
+
+  get #day() {
+    const {day} = address.state;
+    return /^\d{4}-\d\d-\d\d$/.test(day ?? '') ? day : dayOf(this.#now);
+  }
+
+  get title() {
+    return studio.book ? showLongDay(this.#day) : super.title;
+  }
+
+  #to(day) {
+    return link('/today', {...address.state, day: day === dayOf(this.#now) ? undefined : day});
+  }
+
+  actions() {
+    if (!studio.plan) {
+      return '';
+    }
+    const day = this.#day;
+    return html`<a class="button" href=${this.#to(addDays(day, -1))}>${say('today.earlier')}</a>
+      <a class="button" href=${this.#to(addDays(day, 1))}>${say('today.later')}</a>
+      <button @click=${this.#sheet}>${say('today.sheet')}</button>
+      <button @click=${() => this.#noting.open({how: 'away'})}>${say('today.away')}</button>
+      <button @click=${() => this.#noting.open({how: 'broken'})}>${say('today.broken')}</button>`;
+  }
+
+  get #noting() {
+    return this.renderRoot.querySelector('s-noting');
+  }
+
+  async #sheet() {
+    try {
+      const {body} = await get(`/api/plans/in-use/sheet?from=${this.#day}&to=${this.#day}`, {as: 'blob'});
+      saveAs(body, `${this.#day}.pdf`);
+    } catch (refused) {
+      tell(refused.message);
+    }
+  }
+
+  content() {
+    if (!studio.book) {
+      return html`<s-busy></s-busy>`;
+    }
+    if (!studio.plan) {
+      return html`<s-empty heading=${say('today.noPlan')}><p>${say('today.noPlanText')}</p>
+        <a slot="out" class="button do" href="/week">${say('today.toWeek')}</a></s-empty>`;
+    }
+    const all = doings(studio.plan, studio.progress, this.#now);
+    const day = this.#day;
+    return html`${this.#sentence(all, day)}${this.#again(all, day)}
+      <div class="people">${repeat(this.#people(all, day), ({person}) => person, ({person, doings: own}) => this.#person(person, own, day))}</div>
+      ${this.#ready(day)}
+      <s-care .day=${day}></s-care>
+      <s-noting></s-noting>`;
+  }
+
+  #people(all, day) {
+    const today = onDay(all, day);
+    return studio.book.people
+      .map(({id}) => ({person: id, doings: today.filter(({task}) => task.person === id)}))
+      .filter(({doings: own}) => own.length > 0);
+  }
+
+  #sentence(all, day) {
+    const people = this.#people(all, day);
+    if (people.length === 0) {
+      const next = nextDay(all, day);
+      return html`<s-say>${next ? say('today.nothing', {next: showDay(next)}) : say('today.nothingMore')}
+        ${next ? html`<a slot="out" href=${this.#to(next)}>${say('today.goTo', {next: showDay(next)})}</a>` : ''}</s-say>`;
+    }
+    const told = people.map(({person, doings: own}) => say('today.has', {
+      person: personName(person), count: own.length, time: showTime(own[0].spells.find(({start}) => dayOf(start) === day).start),
+      work: showMinutes(own.reduce((sum, doing) => sum + minutesOn(doing, day), 0)),
+    }));
+    const open = people.flatMap(({doings: own}) => own).filter(({state}) => state !== 'done').length;
+    return html`<s-say kind=${open === 0 ? 'ready' : ''}>${open === 0 ? say('today.allDone') : say('today.sentence', {people: sayList(told)})}</s-say>`;
+  }
+
+  // What has happened and the plan no longer agree: say so, and offer the way out.
+  #again(all, day) {
+    const left = leftOver(all, dayOf(this.#now));
+    if (!differs(all, studio.progress) || day !== dayOf(this.#now)) {
+      return '';
+    }
+    return html`<s-say kind="care">${left.length > 0 ? say('today.leftOver', {count: left.length, since: showDay(left[0].start)}) : say('today.differs')}
+      ${left.length > 0 ? html`<a slot="out" href=${this.#to(dayOf(left[0].start))}>${say('today.goTo', {next: showDay(left[0].start)})}</a>` : ''}
+      <button slot="out" class="do" @click=${this.#layOut}>${say('today.layOut')}</button></s-say>`;
+  }
+
+  async #layOut() {
+    try {
+      const {body} = await post('/api/replan', {now: toLocal(this.#now)});
+      await studio.refresh();
+      address.go(link('/week', {plan: body.id}));
+    } catch (refused) {
+      tell(refused.faults?.length ? say('today.refused', refused.faults[0]) : refused.message);
+    }
+  }
+
+  #person(person, own, day) {
+    return html`<section aria-labelledby="p-${person}"><h2 id="p-${person}">${personName(person)}</h2>
+      <div class="cards">${repeat(own, ({task}) => task.id, doing => html`<s-task-card .doing=${doing} .day=${day} @note=${event => this.#noting.open(event.detail)}></s-task-card>`)}</div></section>`;
+  }
+
+  #ready(day) {
+    const ready = readyOn(studio.plan, day);
+    const runs = new Map(studio.plan.lots.flatMap(lot => lot.runs.map(run => [run.id, run])));
+    return ready.length === 0 ? '' : html`<section class="ready-today" aria-labelledby="ready"><h2 id="ready">${say('today.ready')}</h2>
+      <ul>${ready.sort((one, other) => moment(one.at) - moment(other.at)).map(({run, at}) => html`<li>${runName(runs.get(run))} <small>${run}</small>: ${showMoment(at)}</li>`)}</ul></section>`;
+  }
+}
+
+customElements.define('s-room-today', Today);
