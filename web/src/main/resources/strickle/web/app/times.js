@@ -135,6 +135,18 @@ export function showMinutes(minutes) {
     .map(([count, unit]) => say(`times.${unit}`, {count})).join(' ');
 }
 
+/**
+ * How much work: "26 h 14 min". Never in days, which are not what somebody works.
+ *
+ * @param {number} minutes 0 or more
+ */
+export function showWork(minutes) {
+  const whole = Math.round(Math.abs(minutes));
+  const parts = [[Math.floor(whole / 60), 'hours'], [whole % 60, 'minutes']].filter(([count]) => count > 0);
+  return (parts.length ? parts : [[0, 'minutes']])
+    .map(([count, unit]) => say(`times.${unit}`, {count})).join(' ');
+}
+
 /** Minutes from one moment to another. */
 export function minutesBetween(from, to) {
   return (moment(to) - moment(from)) / MINUTE;

@@ -122,16 +122,16 @@ class Piece extends LitElement {
     const {channel, margin, basis} = this.asked;
     const set = name => event => address.setState({[name]: event.detail ?? undefined});
     return html`<div class="asked screen">
-      <s-field bare needed label=${say('prices.channel')} .value=${channel.id} .options=${studio.book.channels.map(({id, name}) => ({value: id, label: name}))} @value=${set('channel')}></s-field>
-      <s-field bare short kind="percent" least="0" most="99" label=${say('prices.margin')} .value=${margin} @value=${set('margin')}></s-field>
-      ${this.#compared ? html`<s-field bare needed label=${say('prices.basis')} .value=${basis} .options=${['standard', 'planned'].map(value => ({value, label: say(`prices.${value}`)}))} @value=${set('basis')}></s-field>` : ''}
+      <s-field needed label=${say('prices.channel')} .value=${channel.id} .options=${studio.book.channels.map(({id, name}) => ({value: id, label: name}))} @value=${set('channel')}></s-field>
+      <s-field needed short kind="percent" least="0" most="99" label=${say('prices.margin')} .value=${margin} @value=${set('margin')}></s-field>
+      ${this.#compared ? html`<s-field needed label=${say('prices.basis')} .value=${basis} .options=${['standard', 'planned'].map(value => ({value, label: say(`prices.${value}`)}))} @value=${set('basis')}></s-field>` : ''}
     </div>`;
   }
 
   #slider(price) {
     const {least, most, step} = this.#range;
     return html`<div class="price screen">
-      <s-field bare kind="money" label=${say('prices.price')} least=${least} .value=${price} @value=${event => this.#set(event.detail)}></s-field>
+      <s-field needed kind="money" label=${say('prices.price')} least=${least} .value=${price} @value=${event => this.#set(event.detail)}></s-field>
       <div class="slider"><label for="slider">${say('prices.slide')}</label>
         <input id="slider" type="range" min=${least} max=${most} step=${step} .value=${live(String(price))} aria-valuetext=${showMoney(price)}
           @input=${event => (this.sliding = event.target.valueAsNumber)} @change=${this.#slid}></div>

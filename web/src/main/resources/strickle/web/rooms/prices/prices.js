@@ -130,10 +130,10 @@ class Prices extends Room {
     const {channel, margin, ending, basis} = this.#state;
     const set = name => event => address.setState({[name]: event.detail ?? undefined});
     return html`<div class="asked screen">
-      <s-field bare label=${say('prices.channel')} needed .value=${channel.id} .options=${studio.book.channels.map(({id, name}) => ({value: id, label: name}))} @value=${set('channel')}></s-field>
-      <s-field bare short label=${say('prices.margin')} kind="percent" least="0" most="99" .value=${margin} @value=${set('margin')}></s-field>
-      <s-field bare short label=${say('prices.ending')} kind="money" least="0" hint=${say('prices.endingHint')} .value=${ending} @value=${set('ending')}></s-field>
-      ${studio.plan ? html`<s-field bare label=${say('prices.basis')} needed .value=${basis} .options=${['standard', 'planned'].map(value => ({value, label: say(`prices.${value}`)}))} @value=${set('basis')}></s-field>` : ''}
+      <s-field label=${say('prices.channel')} needed .value=${channel.id} .options=${studio.book.channels.map(({id, name}) => ({value: id, label: name}))} @value=${set('channel')}></s-field>
+      <s-field needed short label=${say('prices.margin')} kind="percent" least="0" most="99" .value=${margin} @value=${set('margin')}></s-field>
+      <s-field needed short label=${say('prices.ending')} kind="money" least="0" hint=${say('prices.endingHint')} .value=${ending} @value=${set('ending')}></s-field>
+      ${studio.plan ? html`<s-field label=${say('prices.basis')} needed .value=${basis} .options=${['standard', 'planned'].map(value => ({value, label: say(`prices.${value}`)}))} @value=${set('basis')}></s-field>` : ''}
     </div>`;
   }
 

@@ -1,5 +1,5 @@
 import {LitElement, css, html} from 'lit';
-import {styleMap} from 'lit/directives/style-map.js';
+import {styled} from '../../parts/styled.js';
 import {sheet} from '../../parts/sheet.js';
 import {say, nameOf} from '../../app/words.js';
 import {studio} from '../../app/studio.js';
@@ -25,7 +25,10 @@ class Moves extends LitElement {
     .less { background: repeating-linear-gradient(45deg, var(--oxide) 0 3px, transparent 3px 6px); }
     .more { background: var(--moss); }
     .number { font-variant-numeric: var(--figures); text-align: end; }
-    @media (max-width: 40rem) { .bars { grid-template-columns: 1fr auto; } .track { grid-column: 1 / -1; } }
+    @media (max-width: 40rem) {
+      .bars { grid-template-columns: minmax(0, 1fr); gap: var(--s1); }
+      .number { text-align: start; margin-block-end: var(--s3); }
+    }
   `];
 
   #asking = new Asking(this, '/api/sensitivity');
@@ -58,7 +61,7 @@ class Moves extends LitElement {
 
   #bar(by, most) {
     const width = (Math.abs(by) / most) * 50;
-    return html`<i class=${by < 0 ? 'less' : 'more'} style=${styleMap({width: `${width}%`, left: `${by < 0 ? 50 - width : 50}%`})}></i>`;
+    return html`<i class=${by < 0 ? 'less' : 'more'} style=${styled({width: `${width}%`, left: `${by < 0 ? 50 - width : 50}%`})}></i>`;
   }
 }
 

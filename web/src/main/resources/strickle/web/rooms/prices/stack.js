@@ -1,5 +1,5 @@
 import {LitElement, css, html} from 'lit';
-import {styleMap} from 'lit/directives/style-map.js';
+import {styled} from '../../parts/styled.js';
 import {sheet} from '../../parts/sheet.js';
 import {say} from '../../app/words.js';
 import {showMoney} from '../../app/money.js';
@@ -38,7 +38,7 @@ class Stack extends LitElement {
     const short = Math.max(0, -(this.parts.find(part => part.kind === 'left')?.amount ?? 0));
     const width = this.whole + short;
     return html`
-      <div class="bar" aria-hidden="true">${this.parts.filter(part => part.amount > 0).map(part => html`<i class=${part.kind} style=${styleMap({width: `${(part.amount / (width || 1)) * 100}%`})}></i>`)}</div>
+      <div class="bar" aria-hidden="true">${this.parts.filter(part => part.amount > 0).map(part => html`<i class=${part.kind} style=${styled({width: `${(part.amount / (width || 1)) * 100}%`})}></i>`)}</div>
       <dl>${this.parts.map(part => this.#line(part))}</dl>`;
   }
 

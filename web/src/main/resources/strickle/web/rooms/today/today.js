@@ -5,7 +5,7 @@ import {studio} from '../../app/studio.js';
 import {address, link} from '../../app/address.js';
 import {get, post, saveAs} from '../../app/service.js';
 import {say, sayList} from '../../app/words.js';
-import {addDays, dayOf, moment, showDay, showLongDay, showMinutes, showMoment, showTime, toLocal} from '../../app/times.js';
+import {addDays, dayOf, moment, showDay, showLongDay, showMoment, showTime, showWork, toLocal} from '../../app/times.js';
 import {tell} from '../../parts/undo.js';
 import {differs, doings, leftOver, minutesOn, nextDay, onDay, readyOn} from './day.js';
 import {personName, runName} from './naming.js';
@@ -103,7 +103,7 @@ class Today extends Room {
     }
     const told = people.map(({person, doings: own}) => say('today.has', {
       person: personName(person), count: own.length, time: showTime(own[0].spells.find(({start}) => dayOf(start) === day).start),
-      work: showMinutes(own.reduce((sum, doing) => sum + minutesOn(doing, day), 0)),
+      work: showWork(own.reduce((sum, doing) => sum + minutesOn(doing, day), 0)),
     }));
     const open = people.flatMap(({doings: own}) => own).filter(({state}) => state !== 'done').length;
     return html`<s-say kind=${open === 0 ? 'ready' : ''}>${open === 0 ? say('today.allDone') : say('today.sentence', {people: sayList(told)})}</s-say>`;

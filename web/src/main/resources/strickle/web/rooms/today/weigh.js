@@ -67,7 +67,7 @@ class Weigh extends LitElement {
     const total = this.#lines.reduce((sum, line) => sum + line.grams, 0);
     return html`<ol>${this.#lines.map(line => this.#line(line))}</ol>
       <div class="foot"><p>${say('today.together', {mass: showMass(total)})}</p>
-        <s-field class="screen" bare short needed label=${say('today.step')} .value=${this.step} .options=${scale.STEPS.map(value => ({value, label: `${showNumber(value)} g`}))} @value=${this.#set}></s-field></div>
+        <s-field class="screen" short needed label=${say('today.step')} .value=${this.step} .options=${scale.STEPS.map(value => ({value, label: `${showNumber(value)} g`}))} @value=${this.#set}></s-field></div>
       ${this.trouble ? html`<p class="care">${say('today.stepRefused', {why: this.trouble.message})}</p>` : ''}`;
   }
 

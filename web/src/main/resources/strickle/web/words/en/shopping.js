@@ -1,0 +1,30 @@
+/** The words of Shopping. */
+
+export default {
+  print: 'Print the list',
+  noPlan: 'Without a plan there is nothing to shop for.',
+  noPlanText: 'When a plan is in use, what it needs beyond the stock stands here, in whole packs and with the last day to order.',
+  toWeek: 'Lay out the week',
+  nothing: 'The stock lasts for all that is planned.',
+  sentence: {
+    one: 'One material has to be bought, for {cost}: {material}, to be ordered by {day}.',
+    other: '{count} materials have to be bought, for {cost}; first {material}, to be ordered by {day}.',
+  },
+  overdue: 'That day has passed.',
+  tooEarly: 'What begins before its material can be there',
+  early: '{what}, {at}: {missing} of {material} are missing, which can be there {arrives}.',
+  wait: 'Lay out again, waiting for materials',
+  orderBy: 'Order by {day}',
+  wasDue: 'Should have been ordered by {day}',
+  anyDay: 'Any day',
+  packs: {one: '1 pack of {pack}: {material}', other: '{count} packs of {pack}: {material}'},
+  uses: 'What the plan uses',
+  material: 'Material',
+  needed: 'Needed',
+  onHand: 'On hand',
+  runsOut: 'Runs out',
+  lasts: 'lasts',
+  buy: 'Packs to buy',
+  left: 'Left over',
+  cost: 'Costs',
+};
