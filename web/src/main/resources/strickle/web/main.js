@@ -1,6 +1,7 @@
 /** Begins: the shell is drawn, and the studio is read at the same time. */
 
 import './app/shell.js';
+import {laying} from './app/laying.js';
 import {studio} from './app/studio.js';
 
-studio.begin().catch(failed => studio.fail(failed));
+studio.begin().then(() => laying.resume(), failed => studio.fail(failed));

@@ -46,3 +46,30 @@ export const outbox = {
     write(read().filter(waiting => waiting.key !== key));
   },
 };
+
+/**
+ * The book and what has happened, with changes that wait as if they were there.
+ *
+ * @param {{book: object, progress: object[]}} there
+ * @param {Waiting[]} waiting
+ */
+export function withWaiting({book, progress}, waiting) {
+  for (const {collection, id, mine} of waiting) {
+    if (collection === 'studio') {
+      book = {...book, studio: mine};
+    } else if (book?.[collection]) {
+      book = {...book, [collection]: replaced(book[collection], id, mine)};
+    } else if (collection === 'progress') {
+      progress = replaced(progress, id, mine);
+    }
+  }
+  return {book, progress};
+}
+
+function replaced(list, id, mine) {
+  const at = list.findIndex(item => item.id === id && id !== '');
+  if (mine === null) {
+    return list.filter((item, place) => place !== at);
+  }
+  return at < 0 ? [...list, mine] : list.with(at, mine);
+}

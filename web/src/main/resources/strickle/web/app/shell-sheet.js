@@ -21,6 +21,7 @@ export const shellSheet = css`
   .banner p { margin: 0; }
   main { display: block; min-width: 0; }
   main:focus { outline: none; }
+  main > s-busy, main > s-empty, main > s-trouble { margin: var(--s4); }
 
   @media (max-width: 47.99rem) {
     :host { --foot: 3.5rem; grid-template-columns: minmax(0, 1fr); padding-block-end: calc(var(--foot) + env(safe-area-inset-bottom)); }

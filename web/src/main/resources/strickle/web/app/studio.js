@@ -3,7 +3,7 @@
 import {all, ask, get, post} from './service.js';
 import {connection} from './connection.js';
 import {sendAll, sendNow} from './sending.js';
-import {outbox} from './outbox.js';
+import {outbox, withWaiting} from './outbox.js';
 import {randomKey} from './keys.js';
 import {Problem} from './problem.js';
 
@@ -159,6 +159,28 @@ class Studio extends EventTarget {
     return this.#send({collection, id: base.id, base, mine: null});
   }
 
+  /**
+   * Changes the book as a whole, in one step that can be undone: for pins, which have no id, and for
+   * changes of several things at once. When somebody else was faster, it is done again on their book.
+   *
+   * @param {function(object): object} work makes another book of a book
+   * @throws {Problem} when it is refused, with its faults
+   */
+  async changeBook(work) {
+    for (let left = 5; ; left--) {
+      const {body, tag} = await get('/api/book');
+      try {
+        await ask('PUT', '/api/book', {body: work(body), tag});
+        break;
+      } catch (failed) {
+        if (!(failed instanceof Problem && failed.isStale && left > 0)) {
+          throw failed;
+        }
+      }
+    }
+    await this.refresh();
+  }
+
   async #send(change) {
     const waiting = {...structuredClone(change), key: randomKey(), studio: this.studio.id, at: new Date().toISOString()};
     outbox.keep(waiting);
@@ -185,15 +207,7 @@ class Studio extends EventTarget {
 
   // What waits shows as if it were there.
   #apply() {
-    for (const {collection, id, mine} of outbox.of(this.studio.id)) {
-      if (collection === 'studio') {
-        this.book = {...this.book, studio: mine};
-      } else if (this.book[collection]) {
-        this.book = {...this.book, [collection]: replaced(this.book[collection], id, mine)};
-      } else if (collection === 'progress') {
-        this.progress = replaced(this.progress, id, mine);
-      }
-    }
+    Object.assign(this, withWaiting(this, outbox.of(this.studio.id)));
   }
 
   async #settle() {
@@ -247,31 +261,6 @@ class Studio extends EventTarget {
   }
 }
 
-function replaced(list, id, mine) {
-  const without = list.filter(item => item.id !== id);
-  const at = list.findIndex(item => item.id === id);
-  return mine === null ? without : [...without.slice(0, at < 0 ? without.length : at), mine, ...without.slice(at < 0 ? without.length : at)];
-}
-
 export const studio = new Studio();
 
-/** Draws a Lit component again whenever the studio (or a further source of "change") has changed. */
-export class Watching {
-
-  #sources;
-  #draw;
-
-  constructor(host, ...sources) {
-    this.#sources = [studio, ...sources];
-    this.#draw = () => host.requestUpdate();
-    host.addController(this);
-  }
-
-  hostConnected() {
-    this.#sources.forEach(source => source.addEventListener('change', this.#draw));
-  }
-
-  hostDisconnected() {
-    this.#sources.forEach(source => source.removeEventListener('change', this.#draw));
-  }
-}
+export {Watching} from './watching.js';

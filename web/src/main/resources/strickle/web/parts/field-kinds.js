@@ -34,11 +34,12 @@ function round(value) {
 
 const text = {write: value => value ?? '', read: text => text, unit: () => ''};
 
-/** By name: text, note, number, whole, percent, money, minutes, hours, date, moment, and measures. */
+/** By name: text, note, password, clock, date, moment, number, whole, percent, minutes, hours, money, and measures. */
 export const KIND = {
   text,
   note: text,
   password: {...text, type: 'password'},
+  clock: {...text, type: 'time'},
   date: {...text, type: 'date'},
   moment: {...text, type: 'datetime-local', write: value => (value ?? '').slice(0, 16)},
   number: plainNumber,

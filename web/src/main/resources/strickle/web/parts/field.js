@@ -12,7 +12,7 @@ import {say} from '../app/words.js';
  * `<s-field label="Volume" kind="volume" path="volumeMl" .value=${mould.volumeMl} needed least="1"
  *   @value=${event => this.change({volumeMl: event.detail})}></s-field>`
  *
- * Kinds: text, note, number, whole, percent, money, minutes, hours, date, moment, mass, volume,
+ * Kinds: text, note, number, whole, percent, money, minutes, hours, clock, date, moment, mass, volume,
  * length, area, density, temperature; with `.options=${[{value, label}]}` a choice; kind "check" is a
  * box to tick. Values are in base units. The event "value" has the new value, null for nothing;
  * while what is typed is no value, there is no event but the fault stands beside it. Inside an s-form

@@ -50,7 +50,7 @@ export const sheet = css`
     position: absolute; width: 1px; height: 1px; margin: -1px; padding: 0; overflow: hidden;
     clip-path: inset(50%); white-space: nowrap; border: 0;
   }
-  .scroll { overflow-x: auto; }
+  .scroll { overflow-x: auto; max-width: 100%; }
 
   @media (forced-colors: active) {
     button.do, .button.do { border-width: 2px; }
