@@ -30,6 +30,7 @@ import strickle.store.StudioName;
       "",
       "Examples:",
       "  strickle serve",
+      "  strickle serve --open",
       "  strickle serve --data studio-data --port 9000",
       "  strickle serve --database jdbc:postgresql://localhost/studio",
       "  strickle serve --set-password --studio \"Ash Lane\"",
@@ -67,6 +68,9 @@ final class ServeCommand implements Runnable {
               + " terminal or standard input")
   private boolean setPassword;
 
+  @Option(names = "--open", description = "open the page in the browser of this machine")
+  private boolean open;
+
   @Mixin private ServeOptions options;
 
   ServeCommand(Surroundings here) {
@@ -103,8 +107,12 @@ final class ServeCommand implements Runnable {
   private void serve(Listening listening, Level level) {
     try (ServiceLog log = ServiceLog.begin(here.err(), level);
         Service service = started(listening)) {
-      here.out().println(told(listening, service.port()));
+      String address = address(listening, service.port());
+      here.out().println("Serving at " + address + " — Ctrl-C ends it.");
       here.out().flush();
+      if (open && !Browser.start(Browser.command(System.getProperty("os.name"), address))) {
+        here.err().println("No browser could be opened from here: open " + address + " in one.");
+      }
       untilInterrupted(service);
       log.flush();
     }
@@ -120,9 +128,9 @@ final class ServeCommand implements Runnable {
     }
   }
 
-  private static String told(Listening listening, int port) {
+  private static String address(Listening listening, int port) {
     String where = listening.isLoopback() ? "localhost" : listening.address();
-    return "Serving at http://" + where + ":" + port + "/ — Ctrl-C ends it.";
+    return "http://" + where + ":" + port + "/";
   }
 
   private Database opened() {

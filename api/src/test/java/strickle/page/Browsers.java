@@ -12,8 +12,7 @@ final class Browsers implements BeforeAllCallback {
 
   private static Open open;
 
-  private record Open(Playwright playwright, Browser browser)
-      implements AutoCloseable {
+  private record Open(Playwright playwright, Browser browser) implements AutoCloseable {
 
     static Open start() {
       Playwright playwright =

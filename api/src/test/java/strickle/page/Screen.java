@@ -134,8 +134,7 @@ final class Screen implements AutoCloseable {
 
   /** Nothing wider than the window, so that no one has to push the page sideways. */
   Screen fitsTheWindow() {
-    Object wider =
-        page.evaluate("() => document.documentElement.scrollWidth - window.innerWidth");
+    Object wider = page.evaluate("() => document.documentElement.scrollWidth - window.innerWidth");
     assertEquals(0, Math.max(0, ((Number) wider).intValue()), "pixels wider than the window");
     return this;
   }

@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Finds the page's own files where the classes were loaded from: in a jar, or in a folder. */
@@ -44,6 +45,29 @@ final class OwnFiles {
       throw new UncheckedIOException("The page's files cannot be read", broken);
     } catch (URISyntaxException impossible) {
       throw new IllegalStateException(impossible);
+    }
+  }
+
+  /**
+   * Something that is another as soon as a file in the folder is.
+   *
+   * @throws UncheckedIOException if they cannot be looked at
+   */
+  static String stamp() {
+    try (Stream<Path> all = Files.walk(Path.of(where().toURI()).getParent())) {
+      return all.map(OwnFiles::stamp).collect(Collectors.joining("\n"));
+    } catch (IOException broken) {
+      throw new UncheckedIOException("The page's files cannot be looked at", broken);
+    } catch (URISyntaxException impossible) {
+      throw new IllegalStateException(impossible);
+    }
+  }
+
+  private static String stamp(Path file) {
+    try {
+      return file + " " + Files.getLastModifiedTime(file);
+    } catch (IOException gone) {
+      return file + " gone";
     }
   }
 

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
 
 /**
@@ -17,10 +18,10 @@ public final class Page {
   private static final String ROOMS = "rooms/";
   private static final int PRINT_DIGITS = 16;
 
-  /** Read once: a jar does not change while it runs. */
-  private static final class Packed {
-    private static final Page PAGE = read();
-  }
+  /** The page as it was last read, and what the folder looked like then; a jar stays as it is. */
+  private record Reading(String stamp, Page page) {}
+
+  private static final AtomicReference<Reading> LAST = new AtomicReference<>();
 
   private final String print;
   private final Map<String, PageFile> files;
@@ -39,13 +40,19 @@ public final class Page {
 
   /**
    * The page as it is now. Out of a jar it is always the same; out of a folder, as for somebody who
-   * is changing it, it is read anew each time.
+   * is changing it, it is read anew when a file has changed.
    *
    * @throws IllegalStateException if a file is missing
    * @throws java.io.UncheckedIOException if one cannot be read
    */
   public static Page now() {
-    return OwnFiles.areInAFolder() ? read() : Packed.PAGE;
+    Reading last = LAST.get();
+    String stamp = OwnFiles.areInAFolder() ? OwnFiles.stamp() : "";
+    if (last == null || !last.stamp().equals(stamp)) {
+      last = new Reading(stamp, read());
+      LAST.set(last);
+    }
+    return last.page();
   }
 
   /**

@@ -36,7 +36,7 @@ export const sheet = css`
   button.plain { background: none; border-color: transparent; color: var(--terracotta); text-decoration: underline; text-underline-offset: 0.15em; padding-inline: var(--s1); }
   button.big { min-height: var(--touch); }
   button[aria-pressed="true"] { border-color: var(--slate); box-shadow: inset 0 -3px 0 var(--terracotta); }
-  button:disabled { color: var(--slate-2); border-style: dashed; cursor: default; }
+  button:disabled, button.do:disabled { color: var(--slate-2); background: var(--lime-2); border: var(--border) dashed var(--edge); cursor: default; }
 
   .row { display: flex; flex-wrap: wrap; align-items: center; gap: var(--s2) var(--s3); }
   .spread { display: flex; flex-wrap: wrap; align-items: baseline; justify-content: space-between; gap: var(--s2) var(--s4); }
