@@ -22,6 +22,27 @@ final class Busy {
     queue.clear();
   }
 
+  void save(Memo memo) {
+    memo.put(blocks);
+    memo.put(from, blocks);
+    memo.put(to, blocks);
+  }
+
+  void load(Memo memo) {
+    blocks = memo.take();
+    memo.take(from, blocks);
+    memo.take(to, blocks);
+    near = 0;
+  }
+
+  void saveHints(Memo memo) {
+    queue.save(memo);
+  }
+
+  void loadHints(Memo memo) {
+    queue.load(memo);
+  }
+
   /** The first working minute at or after {@code earliest} from which {@code minutes} are free. */
   int firstFree(int earliest, int minutes) {
     int start = queue.behind(earliest, minutes, 1);

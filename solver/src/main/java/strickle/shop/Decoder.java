@@ -2,8 +2,8 @@ package strickle.shop;
 
 /**
  * Serial schedule generation: turns any order of the claims into a schedule that keeps every rule,
- * by placing claim after claim as early as what is already placed allows. After its construction it
- * allocates nothing.
+ * by placing claim after claim as early as what is already placed allows. Once its arrays are as
+ * long as it ever needs them it allocates nothing.
  *
  * <p>Source: R. Kolisch, Serial and parallel resource-constrained project scheduling methods
  * revisited, European Journal of Operational Research 90 (1996) 320-333; the lots, pauses and
@@ -28,12 +28,24 @@ final class Decoder {
 
   private final Loose loose;
   private final Runs runs;
+  private final Checkpoints checkpoints;
   private int[] order = {};
   private int failedSettled;
   private boolean complete;
   private long decoded;
 
   Decoder(Tables tables) {
+    this(tables, Checkpoints.FEWEST_CLAIMS);
+  }
+
+  /**
+   * A decoder.
+   *
+   * @param fewest of a list of so many claims it decodes neighbours from checkpoints, once {@link
+   *     #takenOver} says of which order; but never where anything is let go again or tethered, of
+   *     which they know nothing
+   */
+  Decoder(Tables tables, int fewest) {
     this.tables = tables;
     this.timetable = new Timetable(tables);
     this.slots = new Slots(tables);
@@ -47,6 +59,9 @@ final class Decoder {
     this.tethers = new Tethers(tables, timetable, group, placer, lots);
     this.loose = new Loose(tables, timetable, slots, placer);
     this.runs = new Runs(tables, timetable, group, placer, settled, loose, waiting);
+    State state = new State(timetable, runs, waiting, slots);
+    boolean can = !loose.any() && tables.distances.tethered == 0 && claims.count() >= fewest;
+    this.checkpoints = new Checkpoints(state, can ? claims.count() : 0);
   }
 
   Claims claims() {
@@ -88,18 +103,41 @@ final class Decoder {
 
   private void decodeOnce() {
     decoded++;
-    clear();
-    placeSettled(0, settled.underWay());
-    slots.loseWhatIsLost();
-    placeSettled(settled.underWay(), settled.count());
-    for (int at = 0; at < order.length && complete; at++) {
+    int from = checkpoints.resume(order);
+    complete = true;
+    failedSettled = -1;
+    if (from < 0) {
+      begin();
+    }
+    placeFrom(Math.max(0, from));
+    complete = complete && tethers.finish(runs.ofJob, runs.jobOf);
+    if (complete) {
+      checkpoints.complete();
+    }
+  }
+
+  private void placeFrom(int from) {
+    for (int at = from; at < order.length && complete && !checkpoints.pass(at); at++) {
       int job = claims.job[order[at]];
       if (job != Claims.BREAK) {
         visit(at, job, claims.segment[order[at]]);
         placeFreed();
       }
     }
-    complete = complete && tethers.finish(runs.ofJob, runs.jobOf);
+  }
+
+  /** Places all that is settled in a shop where nothing is placed. */
+  private void begin() {
+    clear();
+    checkpoints.restart();
+    placeSettled(0, settled.underWay());
+    slots.loseWhatIsLost();
+    placeSettled(settled.underWay(), settled.count());
+  }
+
+  /** Notes that the search is now at the order decoded last, and will try its neighbours. */
+  void takenOver(int[] claimsInOrder) {
+    checkpoints.keep(claimsInOrder);
   }
 
   /** How far the order decoded last is from being a schedule, as far as that is known. */
@@ -133,7 +171,6 @@ final class Decoder {
     runs.clear();
     waiting.clear();
     complete = !tables.distances.contradictory;
-    failedSettled = -1;
     tethers.clear();
     settled.take(slots);
   }
@@ -182,6 +219,7 @@ final class Decoder {
     lots.begin(job);
     for (int next = at + 1; next < order.length; next++) {
       int other = claims.job[order[next]];
+      checkpoints.lookedAt(next);
       if (other == Claims.BREAK) {
         break;
       }

@@ -1,6 +1,7 @@
 package strickle.shop;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
  * Activities that were placed to see that they fit, and are let go again: their claims come later
@@ -30,6 +31,11 @@ final class Loose {
     this.placer = placer;
     this.kept = new boolean[tables.jobs];
     this.openRuns = new int[tables.jobs];
+  }
+
+  /** Whether anything is ever let go. */
+  boolean any() {
+    return IntStream.range(0, tables.loose.length).anyMatch(i -> tables.loose[i]);
   }
 
   /** Forgets which jobs must not be let go. */

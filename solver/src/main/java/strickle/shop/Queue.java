@@ -23,6 +23,20 @@ final class Queue {
     Arrays.fill(until, Integer.MIN_VALUE);
   }
 
+  void save(Memo memo) {
+    memo.put(minutes, PLACES);
+    memo.put(units, PLACES);
+    memo.put(from, PLACES);
+    memo.put(until, PLACES);
+  }
+
+  void load(Memo memo) {
+    memo.take(minutes, PLACES);
+    memo.take(units, PLACES);
+    memo.take(from, PLACES);
+    memo.take(until, PLACES);
+  }
+
   /**
    * The first minute at or after {@code earliest} of which it is not known that it is too early.
    */

@@ -66,6 +66,26 @@ final class Runs {
     loose.clear();
   }
 
+  /** Writes down how far the first {@code runs} runs, which are all there are, have come. */
+  void save(Memo memo, int runs) {
+    memo.put(lastEnd);
+    memo.put(ofJob, ofJob.length);
+    memo.put(asked, asked.length);
+    memo.put(jobOf, runs);
+    memo.put(askedOfRun, runs);
+    memo.put(nextSegment, runs);
+  }
+
+  void load(Memo memo, int runs) {
+    lastEnd = memo.take();
+    memo.take(ofJob, ofJob.length);
+    memo.take(asked, asked.length);
+    memo.take(jobOf, runs);
+    memo.take(askedOfRun, runs);
+    memo.take(nextSegment, runs);
+    again = false;
+  }
+
   /** Whether what has no place now has one when all is placed again from the beginning. */
   boolean again() {
     return again;

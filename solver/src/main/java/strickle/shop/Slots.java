@@ -62,6 +62,43 @@ final class Slots {
     }
   }
 
+  void save(Memo memo) {
+    for (Busy one : busy) {
+      one.save(memo);
+    }
+    for (Usage one : usage) {
+      one.save(memo);
+    }
+  }
+
+  void load(Memo memo) {
+    for (Busy one : busy) {
+      one.load(memo);
+    }
+    for (Usage one : usage) {
+      one.load(memo);
+    }
+  }
+
+  /** Writes down what is known of queues. */
+  void saveHints(Memo memo) {
+    for (Busy one : busy) {
+      one.saveHints(memo);
+    }
+    for (Usage one : usage) {
+      one.saveHints(memo);
+    }
+  }
+
+  void loadHints(Memo memo) {
+    for (Busy one : busy) {
+      one.loadHints(memo);
+    }
+    for (Usage one : usage) {
+      one.loadHints(memo);
+    }
+  }
+
   /** Takes what is lost of the resources away, once all that is exempt from that is placed. */
   void loseWhatIsLost() {
     for (int i = 0; i < lostResource.length; i++) {
@@ -102,11 +139,13 @@ final class Slots {
     if (workers == 0) {
       return findWithoutWorker(group, index, from, limit);
     }
+    // Whoever does it, what it opens has to be free.
+    int free = resourcesFree(group, index, from);
     worker = NONE;
     start = Integer.MAX_VALUE;
     end = Integer.MAX_VALUE;
     for (long rest = workers; rest != 0; rest &= rest - 1) {
-      tryWorker(group, index, Long.numberOfTrailingZeros(rest), from, by, limit);
+      tryWorker(group, index, Long.numberOfTrailingZeros(rest), free, by, limit);
     }
     return worker != NONE;
   }

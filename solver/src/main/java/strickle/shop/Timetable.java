@@ -28,6 +28,9 @@ final class Timetable {
   final int[] start;
   final int[] end;
 
+  private final int[][] ofRuns;
+  private final int[][] ofSlots;
+
   /** Attended minutes of all that is placed. */
   long attended;
 
@@ -49,6 +52,8 @@ final class Timetable {
     minutes = new int[most];
     start = new int[most];
     end = new int[most];
+    ofRuns = new int[][] {runKind, runJobs, runLot, runSlot, runDone, runNextOfKind};
+    ofSlots = new int[][] {worker, worked, minutes, start, end};
   }
 
   void clear() {
@@ -66,8 +71,46 @@ final class Timetable {
     runJobs[run] = 0;
     runLot[run] = lots;
     runSlot[run] = slots;
+    runDone[run] = 0;
+    runNextOfKind[run] = -1;
+    forgetPlaces(slots, slots + tables.size[kind]);
     slots += tables.size[kind];
     return run;
+  }
+
+  /** Leaves nothing of schedules before, so that what is the same looks the same. */
+  private void forgetPlaces(int from, int until) {
+    for (int[] one : ofSlots) {
+      Arrays.fill(one, from, until, 0);
+    }
+  }
+
+  void save(Memo memo) {
+    memo.put(lots);
+    memo.put(runs);
+    memo.put(slots);
+    memo.put(attended);
+    memo.put(firstRunOfKind, firstRunOfKind.length);
+    for (int[] one : ofRuns) {
+      memo.put(one, runs);
+    }
+    for (int[] one : ofSlots) {
+      memo.put(one, slots);
+    }
+  }
+
+  void load(Memo memo) {
+    lots = memo.take();
+    runs = memo.take();
+    slots = memo.take();
+    attended = memo.takeLong();
+    memo.take(firstRunOfKind, firstRunOfKind.length);
+    for (int[] one : ofRuns) {
+      memo.take(one, runs);
+    }
+    for (int[] one : ofSlots) {
+      memo.take(one, slots);
+    }
   }
 
   /** Takes back every run from {@code run} on. */

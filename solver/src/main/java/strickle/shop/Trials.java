@@ -114,15 +114,23 @@ final class Trials {
   void vary(int[] claims, Neighbours neighbours, RandomGenerator random) {
     idle++;
     sinceRead++;
-    boolean due = !lastRead && sinceRead > claims.length / CLAIMS_PER_REST;
-    if (due && lastKnown && lastFits && Arrays.equals(claims, last)) {
-      // Only now is it known that the order tried last has been taken over.
+    // Only now is it known that the order tried last has been taken over.
+    if (lastKnown && lastFits && Arrays.equals(claims, last)) {
+      takenOver();
+    }
+    neighbours.vary(claims, critical, random);
+    refine(claims);
+  }
+
+  private void takenOver() {
+    if (justification.isEmpty()) {
+      decoder.takenOver(last);
+    }
+    if (!lastRead && sinceRead > last.length / CLAIMS_PER_REST) {
       critical.read(decoder);
       lastRead = true;
       sinceRead = 0;
     }
-    neighbours.vary(claims, critical, random);
-    refine(claims);
   }
 
   /** How many schedules have been generated so far. */

@@ -38,6 +38,29 @@ final class Usage {
     return capacity;
   }
 
+  void save(Memo memo) {
+    memo.put(steps);
+    memo.put(at, steps);
+    memo.put(held, steps);
+  }
+
+  void load(Memo memo) {
+    steps = memo.take();
+    memo.take(at, steps);
+    memo.take(held, steps);
+    near = 0;
+  }
+
+  void saveHints(Memo memo) {
+    memo.put(highest);
+    queue.save(memo);
+  }
+
+  void loadHints(Memo memo) {
+    highest = memo.take();
+    queue.load(memo);
+  }
+
   /** The first minute at or after {@code earliest} from which {@code units} are free that long. */
   int firstFree(int earliest, int minutes, int units) {
     int most = capacity - units;

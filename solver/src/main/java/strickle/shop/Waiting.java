@@ -27,6 +27,20 @@ final class Waiting {
     freed = 0;
   }
 
+  void save(Memo memo) {
+    memo.put(waitsFor, waitsFor.length);
+    memo.put(earliest, earliest.length);
+    memo.put(freed);
+    memo.put(freedJobs, freed);
+  }
+
+  void load(Memo memo) {
+    memo.take(waitsFor, waitsFor.length);
+    memo.take(earliest, earliest.length);
+    freed = memo.take();
+    memo.take(freedJobs, freed);
+  }
+
   /** Whether a kind waits for any other that has not ended. */
   boolean waits(int kind) {
     return waitsFor[kind] > 0;

@@ -9,13 +9,18 @@ final class Decodes {
   private final Tables tables;
   private final Decoder decoder;
 
-  private Decodes(Shop shop) {
+  private Decodes(Shop shop, int fewest) {
     tables = new Tables(shop);
-    decoder = new Decoder(tables);
+    decoder = new Decoder(tables, fewest);
   }
 
   static Decodes of(Shop shop) {
-    return new Decodes(shop);
+    return of(shop, Checkpoints.FEWEST_CLAIMS);
+  }
+
+  /** With checkpoints in a list of so many claims. */
+  static Decodes of(Shop shop, int fewest) {
+    return new Decodes(shop, fewest);
   }
 
   /** How many claims an order of the shop has. */
