@@ -1,6 +1,6 @@
 /** A plan being laid out: asked for, watched while it gets better, stopped, accepted or left. */
 
-import {ask, listen} from './service.js';
+import {ask, get, listen} from './service.js';
 import {connection} from './connection.js';
 import {randomKey} from './keys.js';
 import {Unreachable} from './problem.js';
@@ -86,6 +86,18 @@ class Laying extends EventTarget {
   #now(told) {
     this.plan = told;
     this.#told();
+  }
+
+  /**
+   * Takes up a plan that was asked for elsewhere, whether it is under way or over.
+   *
+   * @param {string} id
+   * @throws {Problem} when there is none
+   */
+  async follow(id) {
+    const {body} = await get(`/api/plans/${id}`);
+    this.leave();
+    this.#watch(body);
   }
 
   /** Takes up again what was under way before the page was loaded. */

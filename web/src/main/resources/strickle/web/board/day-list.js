@@ -1,0 +1,83 @@
+import {LitElement, css, html, nothing} from 'lit';
+import {sheet} from '../parts/sheet.js';
+import {styled} from '../parts/styled.js';
+import {say} from '../app/words.js';
+import {showLongDay} from '../app/times.js';
+import {swatchOf} from './colours.js';
+import {amountOf, at, howLong, personName, pinOf, span, taskName} from './names.js';
+
+const MINUTE_MS = 60_000;
+
+/**
+ * The same plan as a list: day by day what each person does, what becomes ready and what is due. For narrow
+ * screens, and for whoever would rather read.
+ *
+ * Properties: week, from (minute), days. Event "open" {bar, node}.
+ */
+export class DayList extends LitElement {
+
+  static properties = {week: {attribute: false}, from: {type: Number}, days: {type: Number}, find: {}};
+
+  static styles = [sheet, css`
+    section { margin-block-end: var(--s4); break-inside: avoid; }
+    h2 { font-size: var(--t3); position: sticky; inset-block-start: 0; background: var(--lime); padding-block: var(--s2); border-block-end: var(--border) solid var(--edge); }
+    h3 { font-size: var(--t2); margin-block: var(--s3) var(--s1); }
+    ul { list-style: none; padding: 0; }
+    button { width: 100%; min-height: var(--touch); padding: var(--s2) var(--s3); margin-block-end: 4px; display: grid; grid-template-columns: 8.5rem 1fr; gap: 2px var(--s3); text-align: start; justify-content: start; align-items: baseline; background: var(--lime); border-color: var(--line); border-inline-start: 6px solid var(--mix, var(--slate)); }
+    button.done { text-decoration: line-through; }
+    .what { font-weight: 600; }
+    .of { grid-column: 2; color: var(--slate-2); font-size: var(--t1); }
+    .mark { margin-block: 4px; padding: var(--s1) var(--s3); border-inline-start: var(--post) solid var(--moss); }
+    .mark.late { border-color: var(--oxide); font-weight: 600; }
+    @media (max-width: 26rem) { button { grid-template-columns: 1fr; } .of { grid-column: 1; } }
+    @media print { button { display: grid !important; min-height: 0; padding: 1mm 2mm; } }
+  `];
+
+  constructor() {
+    super();
+    Object.assign(this, {week: null, from: 0, days: 7, find: ''});
+  }
+
+  render() {
+    if (!this.week) return nothing;
+    const {days} = this.week;
+    const first = Math.max(0, days.findIndex(day => day.to > this.from));
+    return days.slice(first, first + this.days).map(day => this.#day(day));
+  }
+
+  #day(day) {
+    const inDay = minute => minute >= day.from && minute < day.to;
+    const {people, tasks, runs, orders} = this.week;
+    const ready = [...runs.values()].filter(run => inDay(run.ready));
+    const due = orders.filter(order => order.planned && inDay(order.due));
+    const hands = people.map(person => ({person, spells: spellsIn(tasks, person.id, day)})).filter(({spells}) => spells.length > 0);
+    const empty = hands.length + ready.length + due.length === 0;
+    return html`<section aria-label=${showLongDay(day.from * MINUTE_MS)}><h2>${showLongDay(day.from * MINUTE_MS)}</h2>
+      ${empty ? html`<p class="quiet">${say('board.idle')}</p>` : nothing}
+      ${due.map(order => this.#due(order))}
+      ${hands.map(({person, spells}) => html`<h3>${person.name}</h3><ul>${spells.map(spell => html`<li>${this.#spell(spell)}</li>`)}</ul>`)}
+      ${ready.map(run => html`<div class="mark">${say('board.list.ready', {amount: amountOf(run), at: at(run.ready)})}</div>`)}
+    </section>`;
+  }
+
+  #due(order) {
+    const late = order.lateMinutes > 0;
+    const words = late ? say('board.list.dueLate', {order: order.id, for: order.for, late: howLong(order.lateMinutes)}) : say('board.list.due', {order: order.id, for: order.for});
+    return html`<div class="mark ${late ? 'late' : ''}">${words}</div>`;
+  }
+
+  #spell({task, from, to}) {
+    const bar = {kind: 'task', id: task.id, task, run: task.run, lot: task.lot ?? task.run.lot, from, to, parts: []};
+    const pinned = task.lot && pinOf(this.week, task.lot) ? ` · ${say('board.pinned')}` : '';
+    return html`<button class=${task.done ? 'done' : ''} style=${styled({'--mix': swatchOf(bar.lot.mix)})} aria-label="${taskName(task)}, ${task.runs.map(amountOf).join(', ')}, ${personName(this.week, task.person)}, ${span(from, to)}${pinned}"
+      @click=${event => this.dispatchEvent(new CustomEvent('open', {detail: {bar, node: event.currentTarget}}))}>
+      <span>${span(from, to)}</span><span class="what">${taskName(task)}${pinned}</span><span class="of">${task.runs.map(amountOf).join('; ')}</span></button>`;
+  }
+}
+
+function spellsIn(tasks, person, day) {
+  const mine = tasks.filter(task => task.person === person && task.to > day.from && task.from < day.to);
+  return mine.flatMap(task => task.spells.filter(({from}) => from >= day.from && from < day.to).map(spell => ({...spell, task}))).sort((a, b) => a.from - b.from);
+}
+
+customElements.define('s-day-list', DayList);
