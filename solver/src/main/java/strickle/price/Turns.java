@@ -125,7 +125,7 @@ final class Turns {
           need.what() + ", a pack",
           currency,
           need.packPrice(),
-          price -> bought(other -> other.what().equals(need.what()) ? other.at(price) : other));
+          price -> bought(other -> other.equals(need) ? other.at(price) : other));
     }
   }
 
@@ -136,7 +136,8 @@ final class Turns {
 
   private void forms() {
     for (FormNeed need : deal.model().forms()) {
-      Predicate<FormNeed> same = other -> other.what().equals(need.what());
+      // Not by its name: two things may be called alike.
+      Predicate<FormNeed> same = need::equals;
       shared(
           need.what() + ", cost of a set",
           currency,

@@ -16,6 +16,7 @@ import strickle.book.Book;
 import strickle.book.BookWith;
 import strickle.book.Fault;
 import strickle.book.Faulty;
+import strickle.book.Material;
 import strickle.book.Mix;
 import strickle.book.Piece;
 import strickle.book.SampleBook;
@@ -68,6 +69,20 @@ class SensitivityCheckTest {
     for (int i = 1; i < all.numbers().size(); i++) {
       assertTrue(all.numbers().get(i - 1).swing().compareTo(all.numbers().get(i).swing()) >= 0);
     }
+  }
+
+  /** The sealer, called like the box: it still moves the profit by a tenth of its own 0.9997. */
+  @Test
+  void twoMaterialsOfOneNameAreNotTurnedTogether() {
+    Book book = SampleBook.example();
+    Material[] materials =
+        book.materials().stream()
+            .map(one -> one.id().equals("sealer") ? Altered.of(one, "name", "medium box") : one)
+            .toArray(Material[]::new);
+    Sensitivity all = of(BookWith.materials(book, materials), PLANTER, 10, 1000);
+
+    assertAmount("32.6639", all.profit());
+    assertAmount("32.5640", number(all, "medium box, a pack").profitAtHigh());
   }
 
   @Test
