@@ -115,9 +115,8 @@ class Laying extends EventTarget {
 
   /** Works by it from now on; can be undone. */
   async accept() {
-    await ask('POST', `/api/plans/${this.plan.id}/accept`);
+    await studio.act(`/api/plans/${this.plan.id}/accept`);
     this.leave();
-    await studio.refresh();
   }
 
   /** Leaves it: the plan in use stays what it is. */

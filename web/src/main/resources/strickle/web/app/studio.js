@@ -1,6 +1,6 @@
 /** The studio as the page knows it: its book, the plan in use and the plans there are. */
 
-import {all, ask, get, post} from './service.js';
+import {all, ask, get} from './service.js';
 import {connection} from './connection.js';
 import {sendAll, sendNow} from './sending.js';
 import {outbox, withWaiting} from './outbox.js';
@@ -233,16 +233,32 @@ class Studio extends EventTarget {
     this.#told();
   }
 
+  /**
+   * Does something to the studio as it was read last, such as going back to a snapshot.
+   *
+   * @param {string} path what is asked
+   * @throws {Problem} when it is refused, or somebody else has changed the studio since; it is read
+   *   anew then
+   */
+  async act(path) {
+    if (!this.#tags.book) {
+      await this.refresh();
+    }
+    try {
+      await ask('POST', path, {tag: this.#tags.book});
+    } finally {
+      await this.refresh();
+    }
+  }
+
   /** Takes the last change of the studio back, whoever made it. */
   async undo() {
-    await post('/api/undo');
-    await this.refresh();
+    await this.act('/api/undo');
   }
 
   /** Puts in again what was taken back last. */
   async redo() {
-    await post('/api/redo');
-    await this.refresh();
+    await this.act('/api/redo');
   }
 
   /** Makes the first studio: "demo" or "empty". */

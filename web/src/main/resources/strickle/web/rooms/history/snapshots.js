@@ -83,8 +83,7 @@ class Snapshots extends LitElement {
     const {id, at} = this.chosen;
     this.chosen = null;
     try {
-      await post(`/api/snapshots/${id}/restore`);
-      await studio.refresh();
+      await studio.act(`/api/snapshots/${id}/restore`);
       tell(say('history.restored', {at: showMoment(at)}), true);
     } catch (problem) {
       tell(problem.message);
