@@ -19,7 +19,7 @@ export const shellSheet = css`
   .banner { display: flex; flex-wrap: wrap; align-items: center; gap: var(--s2) var(--s4); padding: var(--s2) var(--s4); background: var(--ochre-wash); border-block-end: var(--border) solid var(--line); }
   .banner.demo { background: var(--lime-2); }
   .banner p { margin: 0; }
-  main { display: block; min-width: 0; }
+  main { display: flow-root; min-width: 0; }
   main:focus { outline: none; }
   main > s-busy, main > s-empty, main > s-trouble { margin: var(--s4); }
 

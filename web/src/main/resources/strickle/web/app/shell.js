@@ -5,11 +5,12 @@ import {shellSheet} from './shell-sheet.js';
 import {AT_HAND, ROOMS, isRoom, loadRoom} from '../rooms/rooms.js';
 import {Watching, studio} from './studio.js';
 import {address} from './address.js';
+import {beginEmpty} from './beginning.js';
 import {connection} from './connection.js';
 import {settings} from './settings.js';
 import {say} from './words.js';
 import '../parts/states.js';
-import '../parts/undo.js';
+import {tell} from '../parts/undo.js';
 
 const BESIDE = ['settings', 'start'];
 const NARROW = window.matchMedia('(max-width: 47.99rem)');
@@ -86,22 +87,26 @@ class Shell extends LitElement {
 
   render() {
     return html`
-      <a class="skip" href="#room" @click=${this.#skip}>${say('shell.skip')}</a>
       ${this.#rail()}
-      <div class="page">
-        ${this.#banners()}
-        <main id="room" tabindex="-1">${this.#content()}</main>
+      <div class="page">${this.#isBeginning ? html`<main><s-busy></s-busy></main>` : html`
+        <header>${this.#banners()}</header>
+        <main id="room" tabindex="-1">${this.#content()}</main>`}
       </div>
       <s-undo></s-undo>`;
   }
 
-  #skip(event) {
-    event.preventDefault();
+  // Until it is known what stands above the room, there is no room: it would jump.
+  get #isBeginning() {
+    return studio.phase === 'loading' && !studio.trouble;
+  }
+
+  #skip() {
     this.renderRoot.querySelector('main').focus();
   }
 
   #rail() {
     return html`<nav aria-label=${say('shell.rooms')} class=${this.unfolded ? 'open' : nothing} @keydown=${this.#fold}>
+      <button class="skip" @click=${this.#skip}>${say('shell.skip')}</button>
       <a class="name" href="/">${say('shell.name')}</a>
       ${studio.phase === 'open' ? (NARROW.matches ? this.#atFoot() : this.#atSide()) : ''}
     </nav>`;
@@ -140,7 +145,17 @@ class Shell extends LitElement {
       </div>
       ${studio.refused ? html`<div class="banner" role="alert"><p>${say('shell.refused')}: ${studio.refused.problem.message}</p>
         <button @click=${() => studio.forgetRefused()}>${say('shell.fine')}</button></div>` : ''}
-      ${studio.isDemo && !BESIDE.includes(this.shown) ? html`<div class="banner demo"><p>${say('shell.demo')}</p><a href="/start">${say('shell.leaveDemo')}</a></div>` : ''}`;
+      ${studio.isDemo && !BESIDE.includes(this.shown) ? html`<div class="banner demo"><p>${say('shell.demo')}</p><button @click=${this.#leaveDemo}>${say('shell.leaveDemo')}</button></div>` : ''}`;
+  }
+
+  async #leaveDemo() {
+    try {
+      await beginEmpty(say('shell.myStudio'));
+      tell(say('shell.left'), () => studio.undo().then(() => address.go('/today')));
+      address.go('/start');
+    } catch (problem) {
+      tell(problem.message);
+    }
   }
 
   #content() {
@@ -150,7 +165,7 @@ class Shell extends LitElement {
     if (this.failed) {
       return html`<s-trouble heading=${say('shell.older')} .problem=${this.failed} @again=${() => location.reload()}></s-trouble>`;
     }
-    if (studio.phase !== 'loading' && !isRoom(this.shown)) {
+    if (!isRoom(this.shown)) {
       return html`<s-empty heading=${say('shell.nowhere')}><a slot="out" href="/today">${say('shell.toToday')}</a></s-empty>`;
     }
     return this.element ? open`<${unsafeStatic(this.element)}></${unsafeStatic(this.element)}>` : html`<s-busy></s-busy>`;

@@ -98,22 +98,25 @@ class Studio extends EventTarget {
   }
 
   async #read() {
-    const answers = await Promise.all([
-      this.#changed('book', '/api/book'),
-      this.#changed('plan', '/api/plan-in-use'),
-      this.#changed('progress', '/api/progress?limit=1000'),
-      get('/api/plans?limit=50').then(answer => answer.body.items),
-    ]);
-    const [book, plan, progress, plans] = answers;
+    const plans = get('/api/plans?limit=50').then(answer => answer.body.items);
+    const first = !this.#tags.book;
+    const beside = () => Promise.all([this.#changed('plan', '/api/plan-in-use'), this.#changed('progress', '/api/progress?limit=1000')]);
+    const [book, early] = await Promise.all([this.#changed('book', '/api/book'), first ? beside() : null]);
+    // All of a studio is under one revision: a book that is as it was says that of the rest, too.
+    const [plan, progress] = early ?? (book === undefined ? [] : await beside());
+    this.#take(book, plan, progress, await plans);
+  }
+
+  #take(book, plan, progress, plans) {
     const listed = JSON.stringify(plans) !== JSON.stringify(this.plans);
+    this.plan = plan === undefined ? this.plan : plan;
+    this.progress = progress === undefined ? this.progress : progress?.items ?? [];
+    this.plans = plans;
     if (book !== undefined) {
       this.book = book;
       this.#apply();
     }
-    this.plan = plan === undefined ? this.plan : plan;
-    this.progress = progress === undefined ? this.progress : progress?.items ?? [];
-    this.plans = plans;
-    if (listed || answers.slice(0, 3).some(part => part !== undefined)) {
+    if (listed || [book, plan, progress].some(part => part !== undefined)) {
       this.#told();
     }
   }

@@ -8,6 +8,7 @@ export const fieldSheet = css`
   label small { font-weight: 400; }
   .box { display: flex; align-items: stretch; max-width: 28rem; }
   :host([short]) .box { max-width: 11rem; }
+  :host([short]) .box:has(select) { max-width: 18rem; }
   input, select, textarea {
     flex: 1; min-width: 0; min-height: 38px; margin: 0; padding: var(--s1) var(--s2);
     font: inherit; font-variant-numeric: var(--figures); color: inherit;

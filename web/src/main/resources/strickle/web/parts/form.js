@@ -26,7 +26,7 @@ export class Form extends LitElement {
   };
 
   static styles = [sheet, css`
-    form { display: grid; gap: var(--s4); }
+    form { display: grid; grid-template-columns: minmax(0, 1fr); gap: var(--s4); }
     .summary { padding: var(--s3) var(--s4); border: 2px solid var(--oxide); background: var(--oxide-wash); border-radius: var(--corner); }
     .summary:focus { outline: var(--ring) solid var(--slate); outline-offset: 2px; }
     .summary h2 { font-size: var(--t3); margin-block-end: var(--s2); }

@@ -13,6 +13,8 @@ export default {
     back: 'The service is back.',
     demo: 'This is a made-up studio to look around in.',
     leaveDemo: 'Leave it and begin your own',
+    left: 'The made-up studio is put away.',
+    myStudio: 'My studio',
     refused: 'A change that was kept while the service was away was refused',
     look: 'Look at it',
     fine: 'All right',

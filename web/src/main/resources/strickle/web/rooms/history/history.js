@@ -71,7 +71,7 @@ class HistoryRoom extends Room {
     if (this.problem) {
       return html`<s-trouble .problem=${this.problem} @again=${this.again}></s-trouble>`;
     }
-    return html`${this.#journal()}<s-snapshots></s-snapshots>`;
+    return html`${this.#journal()}${this.lines ? html`<s-snapshots></s-snapshots>` : ''}`;
   }
 
   #journal() {

@@ -45,10 +45,14 @@ class Snapshots extends LitElement {
   render() {
     return html`<h2>${say('history.snapshots')}</h2><p>${say('history.snapshotsText')}</p>
       ${this.problem ? html`<s-trouble .problem=${this.problem} @again=${() => this.#read()}></s-trouble>` : this.#list()}
-      <s-form label=${say('history.keep')} .save=${() => post('/api/snapshots', {why: this.why})} @saved=${this.#kept}>
-        <s-field label=${say('history.why')} path="why" needed .value=${this.why} @value=${event => (this.why = event.detail ?? '')}></s-field>
-      </s-form>
+      ${this.items ? this.#form() : ''}
       ${this.#asking()}`;
+  }
+
+  #form() {
+    return html`<s-form label=${say('history.keep')} .save=${() => post('/api/snapshots', {why: this.why})} @saved=${this.#kept}>
+        <s-field label=${say('history.why')} path="why" needed .value=${this.why} @value=${event => (this.why = event.detail ?? '')}></s-field>
+      </s-form>`;
   }
 
   async #kept() {

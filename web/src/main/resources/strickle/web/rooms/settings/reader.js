@@ -13,7 +13,7 @@ import '../../parts/field.js';
 class Reader extends LitElement {
 
   static styles = [sheet, css`
-    .fields { display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: var(--s4); max-width: 60rem; align-items: start; margin-block: var(--s3); }
+    .fields { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(15rem, 100%), 1fr)); gap: var(--s4); max-width: 60rem; align-items: start; margin-block: var(--s3); }
     h2 { margin-block-end: var(--s2); }
   `];
 

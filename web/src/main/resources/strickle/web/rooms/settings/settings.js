@@ -17,7 +17,7 @@ class SettingsRoom extends Room {
   static properties = {draft: {state: true}};
 
   static styles = [...Room.styles, css`
-    .fields { display: grid; grid-template-columns: repeat(auto-fit, minmax(15rem, 1fr)); gap: var(--s4); max-width: 60rem; align-items: start; }
+    .fields { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(15rem, 100%), 1fr)); gap: var(--s4); max-width: 60rem; align-items: start; }
   `];
 
   constructor() {

@@ -13,7 +13,7 @@ class FirstChoice extends LitElement {
   static properties = {name: {state: true}, currency: {state: true}, timeZone: {state: true}, busy: {state: true}, problem: {state: true}};
 
   static styles = [sheet, css`
-    .ways { display: grid; grid-template-columns: repeat(auto-fit, minmax(17rem, 1fr)); gap: var(--s4); align-items: start; margin-block-start: var(--s4); }
+    .ways { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(17rem, 100%), 1fr)); gap: var(--s4); align-items: start; margin-block-start: var(--s4); }
     .card { padding: var(--s4); }
     h2 { margin-block-end: var(--s2); font-size: var(--t3); }
   `];

@@ -30,7 +30,7 @@ class Questions extends LitElement {
   static styles = [sheet, css`
     fieldset { border: 0; border-block-start: var(--border) solid var(--line); margin: 0; padding: var(--s3) 0 0; min-width: 0; }
     legend { font: 600 var(--t3) var(--head); padding: 0 var(--s3) 0 0; }
-    .fields { display: grid; grid-template-columns: repeat(auto-fit, minmax(14rem, 1fr)); gap: var(--s4); align-items: start; }
+    .fields { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(14rem, 100%), 1fr)); gap: var(--s4); align-items: start; }
     .days { display: flex; flex-wrap: wrap; gap: 0 var(--s4); grid-column: 1 / -1; }
     .days > span { width: 100%; font-weight: 600; }
   `];

@@ -57,8 +57,8 @@ class StartRoom extends Room {
     this.busy = true;
     this.problem = null;
     try {
-      await beginEmpty(say('start.myStudio'));
-      tell(say('start.left'), true);
+      await beginEmpty(say('shell.myStudio'));
+      tell(say('shell.left'), true);
       address.go('/start');
     } catch (problem) {
       this.problem = problem;
