@@ -9,7 +9,6 @@ import strickle.book.Book;
 import strickle.book.Mould;
 import strickle.mix.Batch;
 import strickle.mix.BatchLine;
-import strickle.mix.PigmentCheck;
 
 /** What a maker should look at before weighing. */
 final class BatchNotes {
@@ -54,27 +53,7 @@ final class BatchNotes {
   }
 
   private void pigment() {
-    PigmentCheck check = batch.pigment();
-    if (check.verdict() == PigmentCheck.Verdict.TOO_MUCH) {
-      String whose =
-          check
-              .limit()
-              .of()
-              .map(id -> "the most that " + chosen.name(id) + " may be (of a blend in total)")
-              .orElse("the most by ASTM C979 (of a blend in total)");
-      notes.add(
-          "the pigment is "
-              + String.format(Locale.ROOT, "%.1f", check.total().percentOfCement().orElseThrow())
-              + " % of the cement, above "
-              + Words.plain(check.limit().percentOfCement())
-              + " %, "
-              + whose
-              + "; the colour levels off before that");
-    } else if (check.verdict() == PigmentCheck.Verdict.CANNOT_BE_CHECKED) {
-      notes.add(
-          "the pigment cannot be checked against the 10 % of cement of ASTM C979, because the"
-              + " cement content of a dry material is not known, or there is none");
-    }
+    PigmentText.note(batch.pigment(), chosen::name).ifPresent(notes::add);
   }
 
   private void density() {

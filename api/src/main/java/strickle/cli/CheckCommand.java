@@ -27,7 +27,8 @@ import strickle.plan.Planning;
           + " cannot be read, names that lead nowhere, pieces that can never be made, pins that"
           + " cannot be kept.",
       "Of a book that can be planned it also says which routes make no sense, such as sealing"
-          + " before the cure; that is advice, and refuses nothing."
+          + " before the cure, which mixes have more pigment than their cement takes, and what its"
+          + " meshes measure; that is advice, and refuses nothing."
     },
     footer = {
       "",
@@ -66,6 +67,10 @@ final class CheckCommand implements Callable<Integer> {
     Book book = argument.read();
     here.out().println(sentence(book, plan(book, from, percent)));
     AdviceText.lines(book).forEach(here.out()::println);
+    for (String note : BookNotes.of(book)) {
+      here.out().println();
+      Lines.wrap("Note: " + note + ".", Lines.WIDEST).forEach(here.out()::println);
+    }
     return Outcome.DONE;
   }
 

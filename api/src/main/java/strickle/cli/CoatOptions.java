@@ -1,17 +1,27 @@
 package strickle.cli;
 
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import picocli.CommandLine.Option;
 import strickle.book.Amount;
 import strickle.book.Fault;
+import strickle.book.Faulty;
 import strickle.mix.Film;
 import strickle.mix.Leaf;
 import strickle.mix.Uptake;
 
 /** What is put on: a film, something that soaks in, or leaf. */
 final class CoatOptions {
+
+  private static final String UPTAKE = "--uptake-grams-per-m2";
+
+  /** Bare grams, or a mass with its unit on a unit of area. */
+  private static final Pattern MASS_ON_AREA =
+      Pattern.compile("(?<bare>[0-9]+(?:[.][0-9]+)?)|(?<mass>.*[a-z])\\s*/\\s*(?<area>[a-z]+[2²])");
 
   private static final double MICRONS_PER_MM = 1000;
   private static final double LEAST_MICRONS = 0.1;
@@ -34,7 +44,9 @@ final class CoatOptions {
   @Option(
       names = "--uptake-grams-per-m2",
       paramLabel = "GRAMS",
-      description = "absorbent concrete: what one coat takes, measured on a piece")
+      description = {
+        "absorbent concrete: what one coat takes, measured on a piece, such as 75 or 0.25oz/ft2"
+      })
   private String uptake;
 
   @Option(
@@ -131,8 +143,22 @@ final class CoatOptions {
 
   /** What soaks in; empty when none was given, and what is wrong is noted. */
   Optional<Uptake> uptake(Given values) {
-    OptionalDouble grams = number(values, "--uptake-grams-per-m2", uptake, 1e-3, 1e5);
-    return grams.isPresent() ? Optional.of(new Uptake(grams.getAsDouble())) : Optional.empty();
+    String right = "a number from 0.001 to 100000, or a mass on an area such as 0.25oz/ft2";
+    Optional<Double> grams =
+        uptake == null ? Optional.empty() : values.within(UPTAKE, () -> gramsPerM2(uptake, right));
+    return grams
+        .filter(one -> values.must(1e-3 <= one && one <= 1e5, UPTAKE, uptake, right))
+        .map(Uptake::new);
+  }
+
+  private static double gramsPerM2(String text, String right) {
+    Matcher parts = MASS_ON_AREA.matcher(text);
+    if (!parts.matches()) {
+      throw new Faulty(List.of(new Fault("", '"' + text + '"', right)));
+    }
+    return parts.group("bare") != null
+        ? Amount.mass(parts.group("bare"))
+        : Amount.mass(parts.group("mass")) / Amount.area("1 " + parts.group("area"));
   }
 
   /** The density of what soaks in, in g/ml; empty when none was given. */

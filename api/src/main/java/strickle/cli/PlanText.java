@@ -4,7 +4,10 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import strickle.book.Book;
+import strickle.book.Mix;
 import strickle.book.Studio;
+import strickle.mix.PigmentCheck;
+import strickle.plan.Lot;
 import strickle.plan.OrderOutcome;
 import strickle.plan.Plan;
 import strickle.safety.Cautions;
@@ -30,6 +33,7 @@ final class PlanText {
     if (!plan.lots().isEmpty()) {
       lines.add("");
       lines.addAll(CautionText.brief(Cautions.of(book, plan)));
+      pigment(lines, book, plan);
       room(lines, book, plan);
       lines.addAll(WeekText.lines(view));
       section(lines, "Lots", LotText.lines(view));
@@ -39,6 +43,23 @@ final class PlanText {
     }
     section(lines, "In all", TotalsText.lines(view));
     return String.join("\n", lines) + "\n";
+  }
+
+  /** Of mixes that are poured, those with more pigment than their cement takes. */
+  private static void pigment(List<String> lines, Book book, Plan plan) {
+    List<String> notes = new ArrayList<>();
+    for (String id : plan.lots().stream().map(Lot::mix).distinct().toList()) {
+      Mix mix = book.mix(id);
+      PigmentCheck check = PigmentCheck.of(mix, book::material);
+      if (check.verdict() == PigmentCheck.Verdict.TOO_MUCH) {
+        PigmentText.note(check, one -> book.material(one).name())
+            .map(note -> mix.name() + ": " + note)
+            .ifPresent(note -> notes.addAll(Lines.paragraph("  ", "    ", note)));
+      }
+    }
+    if (!notes.isEmpty()) {
+      section(lines, "Pigment", notes);
+    }
   }
 
   /** A book that says nothing of its room has no such section. */

@@ -61,7 +61,8 @@ final class MeshReader implements ValueReader<MeshFile> {
   // Kept also when it is a refusal: many moulds may name the same large file.
   private Supplier<MeshFile> outcome(MeshFile mesh) {
     try {
-      MeshFile done = mesh.measured(StlMesh.read(files.bytes(mesh.file())).volumeMl(mesh.unit()));
+      StlMesh read = StlMesh.read(files.bytes(mesh.file()));
+      MeshFile done = mesh.measured(read.volumeMl(mesh.unit()), read.mayCountTwice());
       return () -> done;
     } catch (Faulty refusal) {
       return () -> {

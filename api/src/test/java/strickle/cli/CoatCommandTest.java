@@ -81,6 +81,19 @@ class CoatCommandTest {
   }
 
   @Test
+  void anUptakeMayBeACustomaryMassOnAnArea() {
+    // 0.25 oz are 7.087 g, a square foot is 0.09290304 m²: 76.29 g/m² (exact factors).
+    String words = "coat --area-m2 2ft2 --uptake-grams-per-m2 0.25oz/ft2";
+    assertEquals(76.29, figure("gramsPerM2", words), 0.005);
+    assertEquals(2 * 0.25 * 28.349523125, figure("grams", words), 1e-6);
+    assertEquals(75, figure("gramsPerM2", words.replace("0.25oz/ft2", "75g/m2")), 1e-9);
+    for (String wrong : List.of("1floz/ft2", "75/m2", "75g", "75g/m3", "0", "-1", "g/m2")) {
+      Object[] command = words.replace("0.25oz/ft2", wrong).split(" ", -1);
+      assertEquals(List.of("--uptake-grams-per-m2"), Shell.run(command).paths(), wrong);
+    }
+  }
+
+  @Test
   void aCoatIsCautionedAgainstOnceWithItsSource() {
     String out = Shell.run("coat", "--area-m2", "1", "--uptake-grams-per-m2", "75").done().out();
     for (String words :

@@ -11,8 +11,11 @@ import java.util.OptionalDouble;
  * @param unit what one unit of the mesh is; STL itself holds none
  * @param measuredMl the volume measured from the mesh, in millilitres, above 0; empty until it has
  *     been measured
+ * @param mayCountTwice whether bodies of the mesh may overlap, so that what they share is counted
+ *     twice; false until it has been measured
  */
-public record MeshFile(String file, LengthUnit unit, OptionalDouble measuredMl) {
+public record MeshFile(
+    String file, LengthUnit unit, OptionalDouble measuredMl, boolean mayCountTwice) {
 
   private static final int LONGEST_NAME = 200;
 
@@ -32,9 +35,14 @@ public record MeshFile(String file, LengthUnit unit, OptionalDouble measuredMl) 
     check.done();
   }
 
+  /** A mesh of which no bodies overlap, or nobody knows yet. */
+  public MeshFile(String file, LengthUnit unit, OptionalDouble measuredMl) {
+    this(file, unit, measuredMl, false);
+  }
+
   /** The same file with its volume measured, in millilitres. */
-  public MeshFile measured(double ml) {
-    return new MeshFile(file, unit, OptionalDouble.of(ml));
+  public MeshFile measured(double ml, boolean twice) {
+    return new MeshFile(file, unit, OptionalDouble.of(ml), twice);
   }
 
   private static boolean isPlainName(String name) {

@@ -55,9 +55,9 @@ class MeshFileTest {
 
   @Test
   void aMeasuredVolumeIsAboveZero() {
-    assertEquals(OptionalDouble.of(12.5), named("bowl.stl").measured(12.5).measuredMl());
+    assertEquals(OptionalDouble.of(12.5), named("bowl.stl").measured(12.5, false).measuredMl());
     for (double ml : new double[] {0, -1, Double.POSITIVE_INFINITY}) {
-      assertThrows(Faulty.class, () -> named("bowl.stl").measured(ml));
+      assertThrows(Faulty.class, () -> named("bowl.stl").measured(ml, false));
     }
   }
 
