@@ -22,7 +22,6 @@ import strickle.safety.RouteSense;
  * @param notJudged steps whose words are not known
  * @param readAsOtherWork steps that name a coat, a leaf or a glue but were not read as putting it
  *     on
- * @param notes what to look at in mixes and moulds, as sentences
  */
 public record CheckAnswer(
     String book,
@@ -33,8 +32,7 @@ public record CheckAnswer(
     List<Fault> faults,
     List<Advice> advice,
     List<String> notJudged,
-    List<String> readAsOtherWork,
-    List<String> notes) {
+    List<String> readAsOtherWork) {
 
   /** The word of its format. */
   public static final String FORMAT = "strickle-check/1";
@@ -50,15 +48,13 @@ public record CheckAnswer(
         List.of(),
         RouteSense.of(book),
         RouteSense.unread(book),
-        RouteSense.passedOver(book),
-        BookNotes.of(book));
+        RouteSense.passedOver(book));
   }
 
   /** Of one that cannot. */
   public static CheckAnswer of(String given, List<Fault> faults) {
     OptionalInt none = OptionalInt.empty();
-    return new CheckAnswer(
-        given, false, none, none, none, faults, List.of(), List.of(), List.of(), List.of());
+    return new CheckAnswer(given, false, none, none, none, faults, List.of(), List.of(), List.of());
   }
 
   /** How many castings a plan pours. */

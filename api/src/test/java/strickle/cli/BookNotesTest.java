@@ -22,7 +22,6 @@ class BookNotesTest {
     Path book = Shell.file(folder, "book.json", Shell.example(DOSE, "\"percent\": 4.6"));
     String note = "the pigment is 10.2 % of the cement, above 10 %, the most by ASTM C979";
     assertTrue(flat("check", book).contains("Note: mix \"slate\": " + note), flat("check", book));
-    assertTrue(flat("check", book, "--json").contains("the pigment is 10.2 %"), "JSON");
     String plan = flat("plan", book, "--schedules", "1");
     assertTrue(plan.contains("Pigment slate: " + note), plan);
   }
@@ -32,7 +31,6 @@ class BookNotesTest {
     Path book = Shell.file(folder, "book.json", Shell.example());
     assertFalse(flat("check", book).contains("Note"), "check");
     assertFalse(flat("plan", book, "--schedules", "1").contains("Pigment"), "plan");
-    assertTrue(flat("check", book, "--json").contains("\"notes\": []"), "JSON");
   }
 
   @Test
