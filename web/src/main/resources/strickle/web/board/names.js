@@ -1,5 +1,7 @@
 /** What things on the board are called: short words on bars, whole sentences for those who cannot see them. */
 
+import {settings} from '../app/settings.js';
+import {studio} from '../app/studio.js';
 import {addWords, say, sayList} from '../app/words.js';
 import {showMinutes, showMoment, showSpan} from '../app/times.js';
 import words from '../words/en/board.js';
@@ -8,8 +10,15 @@ addWords('board', words);
 
 const MINUTE_MS = 60_000;
 
-/** A minute of the board as the page writes moments. */
-export const at = minute => showMoment(minute * MINUTE_MS);
+const written = new Map();
+settings.addEventListener('change', () => written.clear());
+studio.addEventListener('change', () => written.clear());
+
+/** A minute of the board as the page writes moments; kept, because every bar's name asks for several. */
+export function at(minute) {
+  if (!written.has(minute)) written.set(minute, showMoment(minute * MINUTE_MS));
+  return written.get(minute);
+}
 
 /** A stretch of the board as the page writes it. */
 export const span = (from, to) => showSpan(from * MINUTE_MS, to * MINUTE_MS);
@@ -54,7 +63,7 @@ export function rowTitle(row) {
     case 'forms': return formName(row.form, row.unit);
     case 'hands': return row.person.name;
     case 'drying': return say('board.line', {line: row.line});
-    case 'orders': return row.line > 1 ? '' : row.spare ? say('board.spare') : orderTitle(row.order);
+    case 'orders': return row.line > 1 ? say('board.line', {line: row.line}) : row.spare ? say('board.spare') : orderTitle(row.order);
     default: return say(`board.bands.${row.band}`);
   }
 }

@@ -6,6 +6,7 @@ import {Board} from './model.js';
 import {Dragging} from './dragging.js';
 import {Frame} from './frame.js';
 import {Maker, Paints, View} from './view.js';
+import {mark} from './marking.js';
 import {moved, nearest} from './moves.js';
 import {Paper} from './paper.js';
 import {Peeking} from './peeking.js';
@@ -17,6 +18,8 @@ import {weekOf} from './week.js';
 /** How far the bars reach beyond what is seen before they are made anew, in pixels. */
 const BEYOND = 400;
 const SETTLED_MS = 350;
+/** How much of a bar must be seen, in pixels. */
+const TASTE = 60;
 
 /**
  * The week board: a plan as rows of bars over time, with one tab stop.
@@ -223,13 +226,7 @@ export class WeekBoard extends LitElement {
 
   /** What stands out: the kin of what is chosen, and what the search finds. */
   #mark() {
-    if (!this.board) return;
-    const hits = new Set(this.finds.map(({bar}) => bar.id));
-    for (const node of [...this.#view.bars(), ...this.#frame.flagNodes()]) {
-      const bars = node.item.bar.bars ?? [node.item.bar];
-      node.classList.toggle('kin', this.chosen !== '' && bars.some(bar => isKin(bar, this.chosen)));
-      node.classList.toggle('found', bars.some(bar => hits.has(bar.id)));
-    }
+    if (this.board) mark([...this.#view.bars(), ...this.#frame.flagNodes()], this.chosen, this.finds.map(({bar}) => bar));
   }
 
   #focused(event) {
@@ -294,14 +291,6 @@ export class WeekBoard extends LitElement {
   #tell(name, detail = {}) {
     this.dispatchEvent(new CustomEvent(name, {detail, bubbles: true, composed: true}));
   }
-}
-
-/** How much of a bar must be seen, in pixels. */
-const TASTE = 60;
-
-/** Whether a bar belongs to a run, lot or order. */
-function isKin(bar, id) {
-  return [bar.run?.id, bar.lot?.id, bar.order?.id].includes(id) || Boolean(bar.run?.orders.some(order => order.id === id)) || Boolean(bar.lot && !bar.run && bar.lot.runs.some(run => run.id === id));
 }
 
 customElements.define('s-week-board', WeekBoard);

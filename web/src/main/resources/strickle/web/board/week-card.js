@@ -25,9 +25,12 @@ export class WeekCard extends LitElement {
   static styles = [sheet, css`
     :host { display: contents; }
     .card {
-      position: fixed; inset: auto; margin: 0; width: min(30rem, calc(100vw - 16px)); max-height: min(30rem, calc(100dvh - 16px)); overflow: auto;
-      padding: var(--s3) var(--s4); background: var(--lime); color: var(--slate); border: var(--border) solid var(--edge); border-radius: var(--corner);
+      position: fixed; inset: auto; margin: 0; width: min(30rem, calc(100vw - 16px)); max-height: min(30rem, calc(100dvh - 16px)); overflow: hidden;
+      padding: 0; background: var(--lime); color: var(--slate); border: var(--border) solid var(--edge); border-radius: var(--corner);
     }
+    .card:popover-open { display: flex; flex-direction: column; }
+    .in { overflow: auto; padding: var(--s3) var(--s4); }
+    .foot { padding: var(--s2) var(--s4); border-block-start: var(--border) solid var(--line); background: var(--lime-2); }
     h2 { font-size: var(--t3); margin-inline-end: auto; }
     h3 { font-size: var(--t2); margin-block: var(--s3) 2px; }
     header { display: flex; gap: var(--s3); align-items: flex-start; }
@@ -35,9 +38,8 @@ export class WeekCard extends LitElement {
     li { margin-block: 2px; max-width: 60ch; }
     .members button { width: 100%; justify-content: flex-start; text-align: start; min-height: 30px; margin-block-end: 2px; }
     .late { margin-block-start: var(--s2); }
-    .foot { margin-block-start: var(--s3); }
     details summary { cursor: pointer; min-height: 24px; color: var(--slate-2); }
-    @media (max-width: 640px) { .card { inset: auto 0 0; width: 100vw; max-width: none; max-height: 70dvh; border-inline: 0; border-block-end: 0; } }
+    @media (max-width: 640px) { .card { inset: auto 0 0; width: 100vw; max-width: none; max-height: 80dvh; border-inline: 0; border-block-end: 0; } }
     @media print { .card { display: none; } }
   `];
 
@@ -56,14 +58,14 @@ export class WeekCard extends LitElement {
   }
 
   #body(text) {
-    return html`<header><div><h2 id="title" tabindex="-1">${text.title}</h2>${text.sub ? html`<small>${text.sub}</small>` : nothing}</div>
+    return html`<div class="in" tabindex=${this.opened ? 0 : -1}><header><div><h2 id="title" tabindex="-1">${text.title}</h2>${text.sub ? html`<small>${text.sub}</small>` : nothing}</div>
         ${this.opened ? html`<button @click=${() => this.close()}>${say('parts.close')}</button>` : nothing}</header>
       ${this.#list('', text.what)}
       ${text.members.length > 0 ? this.#members(text.members) : nothing}
       ${this.#list('board.card.why', text.why)}
       ${this.#because(text)}
       ${this.#list('board.card.moves', text.moves)}
-      ${text.way.length > 0 && this.opened ? html`<details><summary>${say('board.card.steps')}</summary>${this.#list('', text.way)}</details>` : nothing}
+      ${text.way.length > 0 && this.opened ? html`<details><summary>${say('board.card.steps')}</summary>${this.#list('', text.way)}</details>` : nothing}</div>
       ${this.opened ? this.#foot(text) : nothing}`;
   }
 
@@ -94,7 +96,7 @@ export class WeekCard extends LitElement {
     const {lot, task} = text;
     const free = task ? freeing(this.week, task) : undefined;
     const pin = () => this.#tell('pin', {lot, start: lot.pour.from, person: lot.pour.person});
-    return html`<div class="foot row">
+    return html`<div class="foot row" role="group" aria-labelledby="title">
       ${this.trail.length > 0 ? html`<button @click=${this.#back}>${say('board.card.back')}</button>` : nothing}
       ${text.pinned ? html`<button @click=${() => this.#tell('unpin', {lot, pin: text.pin})}>${say('board.card.unpin')}</button>` : nothing}
       ${text.movable && !text.pinned ? html`<button @click=${pin}>${say('board.card.pin')}</button>` : nothing}
@@ -134,7 +136,7 @@ export class WeekCard extends LitElement {
     await this.updateComplete;
     const card = this.renderRoot.querySelector('.card');
     if (!card.matches(':popover-open')) card.showPopover();
-    card.scrollTop = 0;
+    card.firstElementChild.scrollTop = 0;
     this.#place(card);
   }
 
@@ -178,6 +180,21 @@ export class WeekCard extends LitElement {
     if (event.key !== 'Escape') return;
     event.stopPropagation();
     this.close();
+  }
+
+  /** A card that came by itself goes with Escape, wherever the focus is. */
+  #dismiss = event => {
+    if (event.key === 'Escape' && !this.opened) this.#hide();
+  };
+
+  connectedCallback() {
+    super.connectedCallback();
+    addEventListener('keydown', this.#dismiss);
+  }
+
+  disconnectedCallback() {
+    removeEventListener('keydown', this.#dismiss);
+    super.disconnectedCallback();
   }
 
   #chosen() {

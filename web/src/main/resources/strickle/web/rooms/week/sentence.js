@@ -18,9 +18,10 @@ function lateSentence(late, all, because) {
     <a slot="out" href=${link('/what-if', {order: worst.id})}>${say('week.whatWould')}</a></s-say>`;
 }
 
-/** Of the reasons the first is that it is late; the second says what held it. */
+/** Of the reasons the first says which pieces come late; the second what holds them. */
 function reasonIn(reasons) {
-  return reasons[1] ?? reasons[0] ?? '';
+  const reason = reasons[1] ?? reasons[0] ?? '';
+  return reason === '' || /[.!?]$/.test(reason) ? reason : `${reason}.`;
 }
 
 /**
