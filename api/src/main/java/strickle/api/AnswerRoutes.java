@@ -174,7 +174,12 @@ final class AnswerRoutes {
 
   private Reply promise(Call call) {
     PromiseWanted wanted = call.body(PromiseWanted.class);
-    PresentPlan present = PresentPlan.of(call);
+    return Reply.json(
+        Status.OK, PromiseFile.write(promised(thinking, PresentPlan.of(call), wanted)));
+  }
+
+  /** What can be promised on top of a plan, every offer held against the rules. */
+  static Promise promised(Thinking thinking, PresentPlan present, PromiseWanted wanted) {
     PromiseRequest request =
         new PromiseRequest(
             wanted.piece(),
@@ -186,7 +191,7 @@ final class AnswerRoutes {
             wanted.seed().orElse(0));
     Promise promise = thinking.of(() -> Promising.of(present.book(), present.plan(), request));
     offers(promise).forEach(offer -> Laying.audited(offer.book(), offer.plan()));
-    return Reply.json(Status.OK, PromiseFile.write(promise));
+    return promise;
   }
 
   private static Stream<Offer> offers(Promise promise) {
@@ -200,29 +205,27 @@ final class AnswerRoutes {
 
   private Reply whatIf(Call call) {
     ChangesWanted wanted = call.body(ChangesWanted.class);
-    PresentPlan present = PresentPlan.of(call);
+    strickle.plan.whatif.Answer answer = tried(thinking, PresentPlan.of(call), wanted);
+    return Reply.json(
+        Status.OK,
+        WhatIfFile.write(wanted.changes().isEmpty() ? answer.withoutNeedless() : answer));
+  }
+
+  /** What changes would bring to a plan, every plan with one held against the rules. */
+  static strickle.plan.whatif.Answer tried(
+      Thinking thinking, PresentPlan present, ChangesWanted wanted) {
     List<Change> changes =
         wanted.changes().isEmpty()
             ? Ideas.of(present.book(), present.plan())
             : changes(wanted.changes());
     Effort effort = Effort.ofSchedules(wanted.schedules().orElse(USUAL_SCHEDULES));
     long seed = wanted.seed().orElse(0);
-    strickle.plan.whatif.Answer answer =
-        thinking.of(
-            () ->
-                WhatIf.of(
-                        present.book(),
-                        present.plan(),
-                        changes,
-                        Optional.of(effort),
-                        seed,
-                        done -> {})
-                    .run());
+    WhatIf asked =
+        WhatIf.of(present.book(), present.plan(), changes, Optional.of(effort), seed, done -> {});
+    strickle.plan.whatif.Answer answer = thinking.of(asked::run);
     answer.tried().forEach(tried -> Laying.audited(tried.book(), tried.plan()));
     Laying.audited(present.book(), answer.alone());
-    return Reply.json(
-        Status.OK,
-        WhatIfFile.write(wanted.changes().isEmpty() ? answer.withoutNeedless() : answer));
+    return answer;
   }
 
   private static List<Change> changes(List<String> texts) {

@@ -87,12 +87,23 @@ final class BenchRoutes {
   public record Filled(String mould, int castings, double gramsEach) {}
 
   /**
-   * Records to learn from, of one plan.
+   * Records to learn from.
    *
-   * @param happened what has happened; what is noted at /api/progress without it
+   * @param happened what has happened to the plan asked about; what is noted at /api/progress
+   *     without it
+   * @param used what was really weighed out for it
+   * @param before weeks before that one, each with its plan; none without them
+   */
+  public record LearnWanted(List<Happening> happened, List<Used> used, List<Week> before) {}
+
+  /**
+   * A recorded week.
+   *
+   * @param plan the id of its plan
+   * @param happened what happened to it
    * @param used what was really weighed out
    */
-  public record LearnWanted(List<Happening> happened, List<Used> used) {}
+  public record Week(String plan, List<Happening> happened, List<Used> used) {}
 
   private BenchRoutes() {}
 
@@ -270,11 +281,20 @@ final class BenchRoutes {
 
   private static Reply learn(Call call) {
     LearnWanted wanted = call.body(LearnWanted.class);
+    Book book = call.studio().now().book();
+    return Reply.json(Status.OK, LearnFile.write(Learning.of(book, logs(call, wanted))));
+  }
+
+  /** The records of weeks with their plans, the first week first. */
+  static List<Log> logs(Call call, LearnWanted wanted) {
+    List<Log> logs = new ArrayList<>();
+    for (Week week : wanted.before()) {
+      logs.add(new Log(PresentPlan.any(call, week.plan()), week.happened(), week.used()));
+    }
     String name = call.query("plan").orElse(PresentPlan.IN_USE);
     List<Happening> happened = wanted.happened().isEmpty() ? noted(call) : wanted.happened();
-    Log log = new Log(PresentPlan.any(call, name), happened, wanted.used());
-    Book book = call.studio().now().book();
-    return Reply.json(Status.OK, LearnFile.write(Learning.of(book, List.of(log))));
+    logs.add(new Log(PresentPlan.any(call, name), happened, wanted.used()));
+    return logs;
   }
 
   /** What is noted to have happened. */

@@ -24,7 +24,10 @@ import strickle.store.StudioStore;
 final class BookRoutes {
 
   private static final String TOPIC = "The book";
-  private static final Shape BOOK = new Shape.Of(Book.class, "strickle-book/1");
+
+  /** A whole book. */
+  static final Shape BOOK = new Shape.Of(Book.class, "strickle-book/1");
+
   private static final Shape STUDIO = Shape.of(Studio.class);
   private static final int MOST_TOLD = 50;
 

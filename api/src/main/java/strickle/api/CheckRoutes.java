@@ -58,13 +58,9 @@ final class CheckRoutes {
             checking("studio", "checkStudio", "the studio's own data", Shape.of(Studio.class)),
             routes::studio));
     all.add(
-        new Route(
-            checking("book", "checkBook", "a whole book", new Shape.Of(Book.class, BOOK)),
-            routes::book));
+        new Route(checking("book", "checkBook", "a whole book", BookRoutes.BOOK), routes::book));
     return all;
   }
-
-  private static final String BOOK = "strickle-book/1";
 
   private static Operation reading() {
     return Operation.of(

@@ -1,7 +1,13 @@
 package strickle.api;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
+import strickle.json.ContractExamples;
 import strickle.json.ContractFile;
 import strickle.json.Message;
 import strickle.json.contract.Answer;
@@ -44,11 +50,49 @@ final class Contract {
         Operation.of("GET", "/health", "readHealth", TOPIC, "Whether it is well.", "For watchdogs.")
             .answering(Answer.of(Status.OK, "It is.", Shape.of(Health.class)));
     List<Operation> all = Stream.concat(others.stream(), Stream.of(contract, health)).toList();
-    String document = ContractFile.write(all, Shape.of(Problem.class), version);
-    String tag = Etag.of(document);
+    Written document = new Written(all, version);
     return List.of(
         new Route(
-            contract, call -> Matching.reading(call, tag, () -> Reply.json(Status.OK, document))),
+            contract,
+            call ->
+                Matching.reading(
+                    call, document.tag(), () -> Reply.json(Status.OK, document.text()))),
         new Route(health, call -> Reply.json(Status.OK, Message.write(new Health("ok", version)))));
+  }
+
+  /** The document, written when it is first asked for: a start need not wait for it. */
+  private static final class Written {
+
+    private final List<Operation> operations;
+    private final String version;
+    private Optional<String> text = Optional.empty();
+    private String tag = "";
+
+    Written(List<Operation> operations, String version) {
+      this.operations = operations;
+      this.version = version;
+    }
+
+    synchronized String text() {
+      if (text.isEmpty()) {
+        List<Operation> shown = ContractExamples.of(examples()).in(operations);
+        text = Optional.of(ContractFile.write(shown, Shape.of(Problem.class), version));
+        tag = Etag.of(text.get());
+      }
+      return text.get();
+    }
+
+    synchronized String tag() {
+      text();
+      return tag;
+    }
+
+    private static String examples() {
+      try (InputStream file = Contract.class.getResourceAsStream("examples.json")) {
+        return new String(file.readAllBytes(), StandardCharsets.UTF_8);
+      } catch (IOException unreadable) {
+        throw new UncheckedIOException(unreadable);
+      }
+    }
   }
 }

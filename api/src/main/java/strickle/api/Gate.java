@@ -35,7 +35,7 @@ final class Gate extends Handler.Wrapper {
               "Content-Security-Policy",
               "default-src 'self'; object-src 'none'; frame-ancestors 'none'; base-uri 'none';"
                   + " form-action 'self'"),
-          new HttpField(HttpHeader.CACHE_CONTROL, "no-cache"));
+          new HttpField(HttpHeader.CACHE_CONTROL, "private, no-cache"));
 
   private final AtomicReference<HostGuard> guard = new AtomicReference<>();
 

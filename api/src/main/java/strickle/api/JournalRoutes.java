@@ -15,18 +15,21 @@ import strickle.store.Entries;
 import strickle.store.Entry;
 import strickle.store.JournalLine;
 import strickle.store.Kept;
-import strickle.store.Snapshot;
 import strickle.store.StudioStore;
 
-/** What was done to the studio, taking it back, snapshots, and the studio as one file. */
+/** What was done to the studio, taking it back, and the studio as one file. */
 final class JournalRoutes {
 
   private static final String TOPIC = "The journal";
   private static final int USUAL_PAGE = 50;
   private static final int LONGEST_PAGE = 500;
   private static final int STUDIO_BYTES = 64 * 1024 * 1024;
-  private static final Shape REVISION = Shape.of(RevisionNow.class);
-  private static final Shape STUDIO_FILE = new Shape.Anything("A whole studio, strickle-studio/1.");
+
+  /** Where a studio stands. */
+  static final Shape REVISION = Shape.of(RevisionNow.class);
+
+  /** A whole studio as a file. */
+  static final Shape STUDIO_FILE = new Shape.Anything("A whole studio, strickle-studio/1.");
 
   /**
    * Where a studio stands.
@@ -60,28 +63,6 @@ final class JournalRoutes {
    */
   public record Change(
       String collection, String id, Optional<RawJson> before, Optional<RawJson> after) {}
-
-  /**
-   * The snapshots there are.
-   *
-   * @param items newest first
-   */
-  public record Snapshots(List<Snapshot> items) {}
-
-  /**
-   * Why a snapshot is taken.
-   *
-   * @param why in a few words, up to 200 characters
-   */
-  public record SnapshotWanted(String why) {
-
-    private static final int LONGEST = 200;
-
-    /** Shortens what is too long. */
-    public SnapshotWanted {
-      why = why.length() > LONGEST ? why.substring(0, LONGEST) : why;
-    }
-  }
 
   private JournalRoutes() {}
 
@@ -122,47 +103,6 @@ final class JournalRoutes {
                 .with(Matching.PARAMETER)
                 .answering(Answer.of(Status.OK, "It is in again.", REVISION, "ETag")),
             call -> moved(call, call.studio().redo(call.who(), seen(call)), "to redo")),
-        new Route(
-            operation(
-                    "GET",
-                    "/api/snapshots",
-                    "listSnapshots",
-                    "The snapshots.",
-                    "One is kept before the first change of a day (UTC), thirty of them at most,"
-                        + " and one whenever it is asked for.")
-                .answering(Answer.of(Status.OK, "Newest first.", Shape.of(Snapshots.class))),
-            call -> Reply.json(Status.OK, Message.write(new Snapshots(call.studio().snapshots())))),
-        new Route(
-            operation(
-                    "POST", "/api/snapshots", "createSnapshot", "Keep the studio as it is.", "Now.")
-                .taking(Shape.of(SnapshotWanted.class), "{\"why\": \"before the fair\"}")
-                .answering(Answer.of(Status.CREATED, "It is kept.", Shape.of(Snapshot.class))),
-            call ->
-                Reply.json(
-                    Status.CREATED,
-                    Message.write(
-                        call.studio().takeSnapshot(call.body(SnapshotWanted.class).why())))),
-        new Route(
-            operation(
-                    "GET",
-                    "/api/snapshots/{id}",
-                    "readSnapshot",
-                    "The studio file of a snapshot.",
-                    "The whole studio as it was, strickle-studio/1.")
-                .with(Parameter.path("id", "Which snapshot.", "6f1b…"))
-                .answering(Answer.of(Status.OK, "The file.", STUDIO_FILE)),
-            JournalRoutes::snapshot),
-        new Route(
-            operation(
-                    "POST",
-                    "/api/snapshots/{id}/restore",
-                    "restoreSnapshot",
-                    "Go back to a snapshot.",
-                    "A change like any other: it can be undone.")
-                .with(Parameter.path("id", "Which snapshot.", "6f1b…"))
-                .with(Matching.PARAMETER)
-                .answering(Answer.of(Status.OK, "The studio is as it was.", REVISION, "ETag")),
-            JournalRoutes::restore),
         new Route(
             operation(
                     "GET",
@@ -217,8 +157,8 @@ final class JournalRoutes {
         difference.after().map(Entry::body).map(RawJson::new));
   }
 
-  // Nobody takes back what they have not seen.
-  private static Consumer<Kept> seen(Call call) {
+  /** Refuses who has not seen what is there: nobody takes back what they have not seen. */
+  static Consumer<Kept> seen(Call call) {
     return now -> Matching.check(call, call.tag(now), () -> BookRoutes.since(call));
   }
 
@@ -236,22 +176,6 @@ final class JournalRoutes {
   static Reply revision(Call call, Kept kept) {
     return Reply.json(Status.OK, Message.write(new RevisionNow(kept.revision())))
         .with("ETag", call.tag(kept));
-  }
-
-  private static Reply snapshot(Call call) {
-    String id = call.path("id");
-    return call.studio()
-        .snapshotFile(id)
-        .map(file -> Reply.json(Status.OK, file))
-        .orElseThrow(() -> Refusal.notThere("snapshot " + id));
-  }
-
-  private static Reply restore(Call call) {
-    String id = call.path("id");
-    return call.studio()
-        .restore(call.who(), id, seen(call))
-        .map(kept -> revision(call, kept))
-        .orElseThrow(() -> Refusal.notThere("snapshot " + id));
   }
 
   private static Reply export(Call call) {

@@ -170,13 +170,18 @@ final class MoneyRoutes {
   private Reply fair(Call call) {
     FairWanted wanted = call.body(FairWanted.class);
     Book book = call.studio().now().book();
-    FairAnswer answer = thinking.of(() -> FairBuilding.of(book, request(book, wanted)));
-    Plan plan = Laying.audited(answer.book(), answer.plan());
-    plan.orderingFrom().ifPresent(at -> Laying.mustWait(answer.book(), plan, at));
-    return Reply.json(Status.OK, FairFile.write(answer.build()));
+    return Reply.json(Status.OK, FairFile.write(built(thinking, clock, book, wanted).build()));
   }
 
-  private FairRequest request(Book book, FairWanted wanted) {
+  /** What to bring to a fair, with the book and the plan of it, held against their rules. */
+  static FairAnswer built(Thinking thinking, Clock clock, Book book, FairWanted wanted) {
+    FairAnswer answer = thinking.of(() -> FairBuilding.of(book, request(clock, book, wanted)));
+    Plan plan = Laying.audited(answer.book(), answer.plan());
+    plan.orderingFrom().ifPresent(at -> Laying.mustWait(answer.book(), plan, at));
+    return answer;
+  }
+
+  private static FairRequest request(Clock clock, Book book, FairWanted wanted) {
     OffsetDateTime from =
         wanted
             .from()

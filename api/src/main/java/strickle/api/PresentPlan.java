@@ -61,6 +61,15 @@ record PresentPlan(Book book, Plan plan) {
     return notBegun(found(call, call.query(NAME).orElse(IN_USE), PlanFit::faults));
   }
 
+  /**
+   * The plan in use with the book as it is now; nothing may have been carried out of it.
+   *
+   * @throws Refusal when there is none, or it is none of the book any more
+   */
+  static PresentPlan inUseFromTheStart(Call call) {
+    return notBegun(found(call, IN_USE, PlanFit::faults));
+  }
+
   /** The plan that is asked about, if one is. */
   static Optional<PresentPlan> ifAsked(Call call) {
     return call.query(NAME).map(name -> notBegun(found(call, name, PlanFit::faults)));

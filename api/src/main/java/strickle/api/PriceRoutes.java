@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import strickle.book.Book;
+import strickle.book.Piece;
 import strickle.json.PriceFile;
 import strickle.json.contract.Answer;
 import strickle.json.contract.Operation;
@@ -46,6 +47,12 @@ final class PriceRoutes {
 
   private static List<Parameter> parameters() {
     return List.of(
+        Parameter.query(
+            "piece",
+            Parameter.Kind.TEXT,
+            "Only this piece, by id; all of them without it.",
+            "tray"),
+        number("price", "As if so much were the list price of that piece; its own without it."),
         number(
             "margin",
             "The profit wanted, in percent of what the buyer pays, 0 to under 100; 30 without it."),
@@ -85,11 +92,14 @@ final class PriceRoutes {
             call.decimal("hourly"),
             call.decimal("discount"));
     Optional<PresentPlan> present = PresentPlan.underWayIfAsked(call);
-    Book book = present.map(PresentPlan::book).orElseGet(() -> call.studio().now().book());
+    Book kept = present.map(PresentPlan::book).orElseGet(() -> call.studio().now().book());
+    Optional<String> piece = piece(call, kept);
+    Book book = call.decimal("price").map(price -> priced(kept, piece, price)).orElse(kept);
     Optional<Plan> plan = present.map(PresentPlan::plan);
-    Prices prices =
+    Prices all =
         plan.map(one -> Pricing.planned(book, request, one))
             .orElseGet(() -> Pricing.standard(book, request));
+    Prices prices = piece.map(id -> only(all, id)).orElse(all);
     MinutesOfPiece minutes =
         plan.<MinutesOfPiece>map(one -> PlannedMinutes.of(book, one))
             .orElseGet(() -> new StandardMinutes(book));
@@ -100,6 +110,63 @@ final class PriceRoutes {
     return call.query("fair")
         .map(fair -> bundled.with(FairTable.of(book, fair, minutes)))
         .orElse(bundled);
+  }
+
+  private static Optional<String> piece(Call call, Book book) {
+    Optional<String> piece = call.query("piece");
+    List<String> ids = book.pieces().stream().map(Piece::id).toList();
+    if (!piece.stream().allMatch(ids::contains)) {
+      String right = "the id of a piece in the book";
+      throw Refusal.malformed("piece", Call.shown(piece.orElseThrow()), right);
+    }
+    return piece;
+  }
+
+  private static Prices only(Prices all, String piece) {
+    return new Prices(
+        all.currency(),
+        all.basis(),
+        all.pieces().stream().filter(one -> one.piece().equals(piece)).toList(),
+        all.plan(),
+        all.bundle(),
+        all.fair());
+  }
+
+  private static Book priced(Book book, Optional<String> piece, BigDecimal price) {
+    String id =
+        piece.orElseThrow(
+            () -> Refusal.malformed("piece", "nothing", "the piece that has this price"));
+    List<Piece> pieces =
+        book.pieces().stream().map(one -> one.id().equals(id) ? priced(one, price) : one).toList();
+    return new Book(
+        book.studio(),
+        book.people(),
+        book.stations(),
+        book.forms(),
+        book.moulds(),
+        book.materials(),
+        book.mixes(),
+        pieces,
+        book.orders(),
+        book.channels(),
+        book.fairs(),
+        book.pins());
+  }
+
+  private static Piece priced(Piece one, BigDecimal price) {
+    return new Piece(
+        one.id(),
+        one.name(),
+        one.mould(),
+        one.mix(),
+        one.goodPercent(),
+        one.onHand(),
+        one.typicalRun(),
+        one.route(),
+        one.finalDryHours(),
+        one.packing(),
+        Optional.of(price),
+        one.leftoverValue());
   }
 
   private static Optional<BundleRequest> bundle(Call call) {

@@ -140,6 +140,7 @@ public final class Service implements AutoCloseable {
     Thinking thinking = new Thinking();
     routes.addAll(AnswerRoutes.of(thinking));
     routes.addAll(MoneyRoutes.of(thinking, clock));
+    routes.addAll(TakeRoutes.of(thinking, clock));
     routes.addAll(BenchRoutes.all());
     routes.addAll(MeasureRoutes.all());
     routes.addAll(MeshRoutes.all());
@@ -148,6 +149,7 @@ public final class Service implements AutoCloseable {
     routes.addAll(OrderRoutes.all());
     routes.addAll(CalendarRoutes.of(studios, listening.behindTls()));
     routes.addAll(JournalRoutes.all());
+    routes.addAll(SnapshotRoutes.all());
     routes.addAll(Contract.routes(routes.stream().map(Route::operation).toList(), version));
     return routes;
   }

@@ -4,16 +4,24 @@ import java.math.BigDecimal;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.OptionalLong;
 import org.joda.money.CurrencyUnit;
 import strickle.book.Book;
 import strickle.book.Studio;
 import strickle.demo.Demo;
+import strickle.demo.Generator;
 import strickle.demo.Size;
+import strickle.json.BookFile;
+import strickle.json.BookPart;
 import strickle.json.BookParts;
 import strickle.json.Message;
 import strickle.json.contract.Answer;
 import strickle.json.contract.Operation;
+import strickle.json.contract.Parameter;
 import strickle.json.contract.Shape;
+import strickle.store.Entries;
+import strickle.store.Kept;
 import strickle.store.StudioName;
 import strickle.store.Studios;
 
@@ -35,9 +43,48 @@ final class StudioRoutes {
    * @param begin empty, or with the data of a made-up studio
    * @param currency of an empty one, by ISO 4217
    * @param timeZone of an empty one
+   * @param castings make a book up whose orders need so many castings, 1 to 2000, in place of the
+   *     made-up studio
+   * @param seed which of the many books of that size; 1 without it
    */
   public record StudioWanted(
-      String name, Beginning begin, Optional<CurrencyUnit> currency, Optional<ZoneId> timeZone) {}
+      String name,
+      Beginning begin,
+      Optional<CurrencyUnit> currency,
+      Optional<ZoneId> timeZone,
+      OptionalInt castings,
+      OptionalLong seed) {
+
+    private static final int LONGEST = 80;
+
+    /** Refuses what goes with the other beginning. */
+    public StudioWanted {
+      boolean empty = begin == Beginning.EMPTY;
+      new Ranges()
+          .must(
+              !name.isBlank() && name.length() <= LONGEST,
+              ".name",
+              Call.shown(name),
+              "a name of 1 to " + LONGEST + " characters")
+          .must(castings.isEmpty() || !empty, ".castings", "castings of an empty studio", "demo")
+          .must(
+              castings.stream().allMatch(n -> 1 <= n && n <= Generator.MOST_CASTINGS),
+              ".castings",
+              "" + castings.orElse(0),
+              "a whole number from 1 to " + Generator.MOST_CASTINGS)
+          .must(seed.isEmpty() || castings.isPresent(), ".seed", "a seed", "castings beside it")
+          .done();
+    }
+
+    private Book book() {
+      if (begin == Beginning.EMPTY) {
+        return empty(this);
+      }
+      return castings.isPresent()
+          ? Generator.book(castings.getAsInt(), seed.orElse(1))
+          : Demo.book(Size.MEDIUM);
+    }
+  }
 
   /**
    * The studios there are for who asks.
@@ -81,7 +128,73 @@ final class StudioRoutes {
                 .taking(
                     Shape.of(StudioWanted.class), "{\"name\": \"Ash Lane\", \"begin\": \"demo\"}")
                 .answering(Answer.of(Status.CREATED, "It is made.", Shape.of(StudioName.class))),
-            routes::create));
+            routes::create),
+        new Route(
+            Operation.of(
+                    "POST",
+                    "/api/begin",
+                    "beginAnew",
+                    TOPIC,
+                    "Begin anew in the studio that is open.",
+                    "Empty, or with a made-up studio's data, in place of everything it holds: the"
+                        + " book, meshes, what is noted, the plan in use. One change, which can be"
+                        + " undone. The name goes into the book; the studio is opened as before.")
+                .with(Matching.PARAMETER)
+                .taking(
+                    Shape.of(StudioWanted.class),
+                    "{\"name\": \"Ash Lane\", \"begin\": \"empty\", \"currency\": \"EUR\","
+                        + " \"timeZone\": \"Europe/Vienna\"}")
+                .answering(
+                    Answer.of(
+                        Status.OK,
+                        "It begins.",
+                        Shape.of(JournalRoutes.RevisionNow.class),
+                        "ETag")),
+            StudioRoutes::beginAnew),
+        new Route(
+            Operation.of(
+                    "GET",
+                    "/api/demo",
+                    "readDemo",
+                    TOPIC,
+                    "A made-up book, to look at.",
+                    "That of the demo studio, or one of any size. Plans of it begin on 2027-03-01.")
+                .with(
+                    Parameter.query(
+                        "castings",
+                        Parameter.Kind.WHOLE,
+                        "How many castings its orders need, 1 to 2000; the demo studio without"
+                            + " it.",
+                        "30"))
+                .with(
+                    Parameter.query(
+                        "seed",
+                        Parameter.Kind.WHOLE,
+                        "Which of the many books of that size; 1 without it.",
+                        "1"))
+                .answering(Answer.of(Status.OK, "The book.", BookRoutes.BOOK)),
+            StudioRoutes::demo));
+  }
+
+  private static Reply beginAnew(Call call) {
+    StudioWanted wanted = call.body(StudioWanted.class);
+    Entries there = Entries.ofParts(BookParts.of(wanted.book()));
+    Kept kept =
+        call.studio()
+            .change(
+                call.by("begun anew"),
+                now -> {
+                  Matching.check(call, call.tag(now), () -> BookRoutes.since(call));
+                  return there;
+                });
+    return JournalRoutes.revision(call, kept);
+  }
+
+  private static Reply demo(Call call) {
+    int castings = call.whole("castings", 0, 1, Generator.MOST_CASTINGS);
+    int seed = call.whole("seed", 1, 0, Integer.MAX_VALUE);
+    Book book = castings == 0 ? Demo.book(Size.MEDIUM) : Generator.book(castings, seed);
+    return Reply.json(Status.OK, BookFile.write(book));
   }
 
   private Reply list(Call call) {
@@ -105,15 +218,21 @@ final class StudioRoutes {
       throw new Refusal(
           Problem.of(Status.CONFLICT, "There already", "This database has its studio already."));
     }
-    Book book = wanted.begin() == Beginning.DEMO ? Demo.book(Size.MEDIUM) : empty(wanted);
-    StudioName made = studios.create(wanted.name(), Optional.empty(), BookParts.of(book)).studio();
+    List<BookPart> parts = BookParts.of(wanted.book());
+    StudioName made = studios.create(wanted.name(), Optional.empty(), parts).studio();
     return Reply.json(Status.CREATED, Message.write(made));
   }
 
   /** Makes a studio with nothing in it that a password opens. */
   static StudioName createEmpty(Studios studios, String name, String passwordHash) {
     StudioWanted wanted =
-        new StudioWanted(name, Beginning.EMPTY, Optional.empty(), Optional.empty());
+        new StudioWanted(
+            name,
+            Beginning.EMPTY,
+            Optional.empty(),
+            Optional.empty(),
+            OptionalInt.empty(),
+            OptionalLong.empty());
     return studios.create(name, Optional.of(passwordHash), BookParts.of(empty(wanted))).studio();
   }
 

@@ -110,11 +110,7 @@ public final class ContractFile {
     ObjectNode body = NODES.objectNode().put("required", true);
     ObjectNode content = body.putObject("content").putObject(shape.mediaType());
     content.set("schema", schemas.of(shape));
-    if (shape.mediaType().equals("application/json") && !example.isEmpty()) {
-      content.set("example", Tree.of(example, new Findings()));
-    } else if (!example.isEmpty()) {
-      content.put("example", example);
-    }
+    exemplify(content, shape, example);
     return body;
   }
 
@@ -126,12 +122,20 @@ public final class ContractFile {
     answer
         .body()
         .ifPresent(
-            shape ->
-                written
-                    .putObject("content")
-                    .putObject(shape.mediaType())
-                    .set("schema", schemas.of(shape)));
+            shape -> {
+              ObjectNode content = written.putObject("content").putObject(shape.mediaType());
+              content.set("schema", schemas.of(shape));
+              exemplify(content, shape, answer.example());
+            });
     return written;
+  }
+
+  private static void exemplify(ObjectNode content, Shape shape, String example) {
+    if (shape.mediaType().equals("application/json") && !example.isEmpty()) {
+      content.set("example", Tree.of(example, new Findings()));
+    } else if (!example.isEmpty()) {
+      content.put("example", example);
+    }
   }
 
   private ObjectNode refusal() {

@@ -149,7 +149,8 @@ final class Schemas {
       String name = Names.field(type, component.getName());
       boolean optional = isOptional(type, component);
       ObjectNode field = of(component.getGenericType());
-      fields.set(name, optional ? orNull(field, name) : described(field, Units.of(name)));
+      String unit = isNumber(field) ? Units.ofNumber(name) : Units.of(name);
+      fields.set(name, optional ? orNull(field, unit) : described(field, unit));
       if (!optional) {
         required.add(name);
       }
@@ -162,10 +163,15 @@ final class Schemas {
     return lotOfARun || Defaults.of(component).isPresent();
   }
 
-  private static ObjectNode orNull(ObjectNode schema, String name) {
+  private static boolean isNumber(ObjectNode schema) {
+    String type = schema.path("type").asString("");
+    return type.equals("number") || type.equals("integer");
+  }
+
+  private static ObjectNode orNull(ObjectNode schema, String unit) {
     ObjectNode either = NODES.objectNode();
     either.putArray("anyOf").add(schema).add(typed("null"));
-    return described(either, Units.of(name));
+    return described(either, unit);
   }
 
   private ObjectNode of(Type type) {

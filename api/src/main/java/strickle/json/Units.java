@@ -1,5 +1,10 @@
 package strickle.json;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.HashMap;
 import java.util.Map;
 
 /** Says in words the unit that the end of a field's name stands for. */
@@ -30,7 +35,31 @@ final class Units {
           Map.entry("minutes", "minutes"),
           Map.entry("hours", "hours"));
 
+  /** Of fields whose names do not end in their unit. */
+  private static final Map<String, String> BY_NAME = named();
+
   private Units() {}
+
+  private static Map<String, String> named() {
+    Map<String, String> named = new HashMap<>();
+    for (String line : list().lines().toList()) {
+      int colon = line.indexOf(": ");
+      if (!line.startsWith("#") && colon > 0) {
+        for (String field : line.substring(colon + 2).split(" ", -1)) {
+          named.put(field, line.substring(0, colon));
+        }
+      }
+    }
+    return named;
+  }
+
+  private static String list() {
+    try (InputStream list = Units.class.getResourceAsStream("units.txt")) {
+      return new String(list.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException unreadable) {
+      throw new UncheckedIOException(unreadable);
+    }
+  }
 
   /** The unit of a field in words; empty when its name has none. */
   static String of(String field) {
@@ -41,5 +70,10 @@ final class Units {
       }
     }
     return BY_ENDING.getOrDefault(longest, "");
+  }
+
+  /** What a number is, in words: by its name, else by the end of its name; empty when neither. */
+  static String ofNumber(String field) {
+    return BY_NAME.getOrDefault(field, of(field));
   }
 }

@@ -1,11 +1,9 @@
 package strickle.store;
 
 import java.time.Clock;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.jdbi.v3.core.Handle;
 import strickle.book.Book;
 import strickle.json.BookPart;
 import strickle.json.BookParts;
@@ -22,18 +20,17 @@ public final class Plans {
   /** How many may wait in a studio. */
   public static final int MOST_WAITING = 20;
 
-  /** How long a creation is remembered. */
-  private static final int CREATION_DAYS = 7;
-
   private final Database database;
   private final String studio;
   private final Clock clock;
+  private final Creations creations;
 
   /** The plans of a studio in a database. */
   Plans(Database database, String studio, Clock clock) {
     this.database = database;
     this.studio = studio;
     this.clock = clock;
+    this.creations = new Creations(studio, clock);
   }
 
   /**
@@ -54,7 +51,7 @@ public final class Plans {
     return database.write(
         handle -> {
           StudioTable.hold(handle, studio);
-          Optional<String> before = once.flatMap(one -> made(handle, one));
+          Optional<String> before = once.flatMap(one -> creations.replied(handle, one));
           if (before.isPresent()) {
             return before.get();
           }
@@ -62,7 +59,7 @@ public final class Plans {
             throw new QueueFull(MOST_WAITING);
           }
           PlanTable.add(handle, studio, plan, book, present.map(PlanFile::write));
-          once.ifPresent(one -> CreationTable.add(handle, studio, one, plan.id(), clock.instant()));
+          once.ifPresent(one -> creations.remember(handle, one, plan.id()));
           return plan.id();
         });
   }
@@ -80,15 +77,6 @@ public final class Plans {
         Optional.empty(),
         List.of(),
         Optional.empty());
-  }
-
-  private Optional<String> made(Handle handle, Once once) {
-    CreationTable.forget(handle, studio, clock.instant().minus(CREATION_DAYS, ChronoUnit.DAYS));
-    Optional<CreationTable.Creation> before = CreationTable.find(handle, studio, once.key());
-    if (before.isPresent() && !before.get().requestHash().equals(once.requestHash())) {
-      throw new KeyReused(once.key());
-    }
-    return before.map(CreationTable.Creation::reply);
   }
 
   private static boolean isOfBook(BookPart part) {

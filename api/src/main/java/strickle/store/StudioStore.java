@@ -1,7 +1,6 @@
 package strickle.store;
 
 import java.time.Clock;
-import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
@@ -22,13 +21,11 @@ import strickle.store.JournalLine.State;
  */
 public final class StudioStore {
 
-  /** How long a creation is remembered. */
-  private static final int CREATION_DAYS = 7;
-
   private final Database database;
   private final StudioName studio;
   private final Clock clock;
   private final SnapshotKeeping keeping;
+  private final Creations creations;
   private final AtomicReference<Kept> newest = new AtomicReference<>();
 
   /** The studio of this name in a database; it must be there. */
@@ -37,6 +34,7 @@ public final class StudioStore {
     this.studio = studio;
     this.clock = clock;
     this.keeping = new SnapshotKeeping(studio.id(), clock);
+    this.creations = new Creations(studio.id(), clock);
   }
 
   /** Which studio it is. */
@@ -83,7 +81,7 @@ public final class StudioStore {
         database.write(
             handle -> {
               Kept now = locked(handle);
-              Optional<String> before = replied(handle, once);
+              Optional<String> before = creations.replied(handle, once);
               if (before.isPresent()) {
                 reply[0] = before.get();
                 handle.rollback();
@@ -99,21 +97,11 @@ public final class StudioStore {
                         reply[0] = made.reply();
                         return made.entries();
                       });
-              CreationTable.add(handle, studio.id(), once, reply[0], clock.instant());
+              creations.remember(handle, once, reply[0]);
               return after;
             });
     remembered(kept);
     return reply[0];
-  }
-
-  private Optional<String> replied(Handle handle, Once once) {
-    CreationTable.forget(
-        handle, studio.id(), clock.instant().minus(CREATION_DAYS, ChronoUnit.DAYS));
-    Optional<CreationTable.Creation> creation = CreationTable.find(handle, studio.id(), once.key());
-    if (creation.isPresent() && !creation.get().requestHash().equals(once.requestHash())) {
-      throw new KeyReused(once.key());
-    }
-    return creation.map(CreationTable.Creation::reply);
   }
 
   /** Takes the last change back; nothing when there is none. */
@@ -121,11 +109,7 @@ public final class StudioStore {
     return undo(who, now -> {});
   }
 
-  /**
-   * The same.
-   *
-   * @param look sees what is there before; may refuse by throwing
-   */
+  /** The same; who looks at what is there before may refuse by throwing. */
   public Optional<Kept> undo(String who, Consumer<Kept> look) {
     return moved(who, Kind.UNDO, look);
   }
@@ -135,11 +119,7 @@ public final class StudioStore {
     return redo(who, now -> {});
   }
 
-  /**
-   * The same.
-   *
-   * @param look sees what is there before; may refuse by throwing
-   */
+  /** The same; who looks at what is there before may refuse by throwing. */
   public Optional<Kept> redo(String who, Consumer<Kept> look) {
     return moved(who, Kind.REDO, look);
   }
@@ -253,6 +233,33 @@ public final class StudioStore {
     return database.write(handle -> keeping.take(handle, now, why));
   }
 
+  /**
+   * The same, once: asked again with the same key, it is the same snapshot.
+   *
+   * @return nothing when that was taken long ago and is not there any more
+   * @throws KeyReused when the key stands for another request
+   */
+  public Optional<Snapshot> takeSnapshot(String why, Optional<Once> once) {
+    if (once.isEmpty()) {
+      return Optional.of(takeSnapshot(why));
+    }
+    Kept now = now();
+    String id =
+        database.write(
+            handle -> {
+              StudioTable.hold(handle, studio.id());
+              return creations
+                  .replied(handle, once.get())
+                  .orElseGet(
+                      () -> {
+                        String made = keeping.take(handle, now, why).id();
+                        creations.remember(handle, once.get(), made);
+                        return made;
+                      });
+            });
+    return snapshots().stream().filter(snapshot -> snapshot.id().equals(id)).findFirst();
+  }
+
   /** The snapshots there are, newest first. */
   public List<Snapshot> snapshots() {
     return database.read(handle -> SnapshotTable.all(handle, studio.id()));
@@ -273,11 +280,7 @@ public final class StudioStore {
     return restore(who, id, now -> {});
   }
 
-  /**
-   * The same.
-   *
-   * @param look sees what is there before; may refuse by throwing
-   */
+  /** The same; who looks at what is there before may refuse by throwing. */
   public Optional<Kept> restore(String who, String id, Consumer<Kept> look) {
     return snapshotFile(id)
         .map(

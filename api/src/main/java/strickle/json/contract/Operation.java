@@ -3,6 +3,7 @@ package strickle.json.contract;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /**
  * One thing the service can be asked.
@@ -66,5 +67,20 @@ public record Operation(
     more.add(answer);
     return new Operation(
         method, path, id, topic, summary, description, parameters, body, example, more);
+  }
+
+  /** The same with other examples: of what it takes, and of its answers. */
+  public Operation such(String taken, UnaryOperator<Answer> given) {
+    return new Operation(
+        method,
+        path,
+        id,
+        topic,
+        summary,
+        description,
+        parameters,
+        body,
+        taken,
+        answers.stream().map(given).toList());
   }
 }

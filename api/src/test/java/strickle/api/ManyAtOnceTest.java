@@ -1,0 +1,99 @@
+package strickle.api;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** The same creation asked for a hundred times at once, over HTTP. */
+class ManyAtOnceTest {
+
+  private static final int MANY = 100;
+
+  @TempDir Path folder;
+
+  private Web web;
+
+  @BeforeEach
+  void start() {
+    web = Web.demo(folder);
+  }
+
+  @AfterEach
+  void stop() {
+    web.close();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "/api/stations|{'id': 'rack-9', 'name': 'rack nine', 'places': 4}|201",
+        "/api/pins|{'kind': 'pour', 'piece': 'doorstop-brick', 'castings': 1, 'person': 'maren',"
+            + " 'start': '2027-03-02T19:00'}|201",
+        "/api/snapshots|{'why': 'before the fair'}|201",
+        "/api/plans|{'from': '2027-03-01T00:00', 'schedules': 1}|202",
+      })
+  void aHundredWithOneKeyMakeOne(String path, String body, int status)
+      throws InterruptedException, ExecutionException {
+    int before = count(path);
+    Callable<HttpResponse<String>> ask =
+        () -> web.send("POST", path, body.replace('\'', '"'), "Idempotency-Key", "one");
+    List<Future<HttpResponse<String>>> answers;
+    try (ExecutorService crowd = Executors.newVirtualThreadPerTaskExecutor()) {
+      answers = crowd.invokeAll(IntStream.range(0, MANY).mapToObj(i -> ask).toList());
+    }
+    for (Future<HttpResponse<String>> answer : answers) {
+      assertEquals(status, answer.get().statusCode(), answer.get().body());
+    }
+    Set<String> ids = answers.stream().map(ManyAtOnceTest::id).collect(Collectors.toSet());
+    assertEquals(1, ids.size(), "one thing for all: " + ids);
+    assertEquals(before + 1, count(path));
+  }
+
+  private static String id(Future<HttpResponse<String>> answer) {
+    HttpResponse<String> got = answer.resultNow();
+    return got.headers()
+        .firstValue("Location")
+        .orElseGet(() -> got.body().replaceFirst("(?s).*\"id\": \"([^\"]+)\".*", "$1"));
+  }
+
+  private int count(String path) {
+    String list = web.get(path + "?limit=200").body();
+    return path.equals("/api/pins")
+        ? list.split("\"kind\"", -1).length
+        : list.split("\"id\"", -1).length;
+  }
+
+  @Test
+  void answersArePackedForWhoTakesThemAndAskedForAnewEachTime() {
+    HttpResponse<String> plain = web.get("/api/book");
+    assertTrue(plain.headers().firstValue("Content-Encoding").isEmpty(), "not asked for");
+    HttpResponse<String> packed = web.get("/api/book", "Accept-Encoding", "gzip");
+    assertEquals("gzip", packed.headers().firstValue("Content-Encoding").orElse("none"));
+    assertEquals(
+        "private, no-cache", packed.headers().firstValue("Cache-Control").orElse("nothing"));
+    assertTrue(
+        packed.headers().allValues("Vary").stream().anyMatch(v -> v.contains("Accept-Encoding")),
+        "packed or not by what is asked for: " + packed.headers().map());
+    String tag = packed.headers().firstValue("ETag").orElseThrow();
+    String again = web.get("/api/book").headers().firstValue("ETag").orElseThrow();
+    assertEquals(304, web.get("/api/book", "If-None-Match", tag).statusCode(), again);
+  }
+}
