@@ -4,16 +4,9 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import strickle.book.Book;
-import strickle.book.Fault;
-import strickle.book.Material;
-import strickle.book.Mix;
-import strickle.book.Mould;
 import strickle.cure.Evaporation;
 import strickle.json.AnswerFile;
 import strickle.json.CautionAnswer;
@@ -25,10 +18,6 @@ import strickle.json.contract.Answer;
 import strickle.json.contract.Operation;
 import strickle.json.contract.Parameter;
 import strickle.json.contract.Shape;
-import strickle.mix.Batch;
-import strickle.mix.CastingMass;
-import strickle.mix.Recipe;
-import strickle.mix.Weighing;
 import strickle.plan.learn.Learning;
 import strickle.plan.learn.Log;
 import strickle.plan.learn.Used;
@@ -43,48 +32,6 @@ import strickle.store.Entry;
 final class BenchRoutes {
 
   private static final String TOPIC = "The bench";
-  private static final String BATCH = "strickle-batch/1";
-  private static final int MOST_CASTINGS = 10_000;
-
-  /**
-   * A batch to be weighed out.
-   *
-   * @param mix the mix's id
-   * @param fillings what it is for
-   * @param scaleStepGrams what the scale counts in, 0.001 to 100000; 0.1 without it
-   * @param roundUpGrams round the batch up to a whole multiple of this; not without it
-   */
-  public record BatchWanted(
-      String mix,
-      List<Filling> fillings,
-      OptionalDouble scaleStepGrams,
-      OptionalDouble roundUpGrams) {}
-
-  /**
-   * A mould to be filled.
-   *
-   * @param mould its id
-   * @param castings how many castings, 1 to 10000
-   */
-  public record Filling(String mould, int castings) {}
-
-  /**
-   * A batch worked out.
-   *
-   * @param mix the mix's id
-   * @param batch what to weigh out
-   * @param fillings what it is for
-   */
-  public record BatchWorked(String mix, Batch batch, List<Filled> fillings) {}
-
-  /**
-   * What a mould takes of a batch.
-   *
-   * @param mould its id
-   * @param castings how many castings
-   * @param gramsEach wet mix of one casting, waste included
-   */
-  public record Filled(String mould, int castings, double gramsEach) {}
 
   /**
    * Records to learn from.
@@ -110,19 +57,7 @@ final class BenchRoutes {
   /** The routes. */
   static List<Route> all() {
     return List.of(
-        new Route(
-            operation(
-                    "POST",
-                    "/api/batch",
-                    "workOutBatch",
-                    "What to weigh out.",
-                    "For moulds of the book, in grams.")
-                .taking(
-                    Shape.of(BatchWanted.class),
-                    "{\"mix\": \"slate\", \"fillings\": [{\"mould\": \"tray\", \"castings\": 2}]}")
-                .answering(
-                    Answer.of(Status.OK, "The batch.", new Shape.Of(BatchWorked.class, BATCH))),
-            BenchRoutes::batch),
+        BatchRoutes.batch(),
         new Route(
             operation(
                     "GET",
@@ -189,53 +124,6 @@ final class BenchRoutes {
   private static Operation operation(
       String method, String path, String id, String summary, String text) {
     return Operation.of(method, path, id, TOPIC, summary, text);
-  }
-
-  private static Reply batch(Call call) {
-    BatchWanted wanted = call.body(BatchWanted.class);
-    Book book = call.studio().now().book();
-    PlanRoutes.must(faults(book, wanted));
-    Mix mix = book.mix(wanted.mix());
-    Map<String, Material> materials =
-        book.materials().stream().collect(Collectors.toMap(Material::id, Function.identity()));
-    Recipe recipe = Recipe.of(mix, materials::get);
-    List<Filled> fillings =
-        wanted.fillings().stream()
-            .map(
-                one ->
-                    new Filled(
-                        one.mould(),
-                        one.castings(),
-                        CastingMass.wetGrams(book.mould(one.mould()), recipe)))
-            .toList();
-    double grams = fillings.stream().mapToDouble(one -> one.gramsEach() * one.castings()).sum();
-    Weighing weighing =
-        new Weighing(
-            wanted.scaleStepGrams().orElse(Weighing.USUAL.stepGrams()),
-            wanted.roundUpGrams().orElse(0));
-    Batch batch = Thinking.told(() -> Batch.of(mix, materials::get, grams, weighing));
-    return Reply.json(
-        Status.OK, AnswerFile.write(BATCH, new BatchWorked(mix.id(), batch, fillings)));
-  }
-
-  private static List<Fault> faults(Book book, BatchWanted wanted) {
-    List<Fault> faults = new ArrayList<>();
-    if (book.mixes().stream().map(Mix::id).noneMatch(wanted.mix()::equals)) {
-      faults.add(new Fault("$.mix", '"' + wanted.mix() + '"', "the id of a mix in the book"));
-    }
-    for (int i = 0; i < wanted.fillings().size(); i++) {
-      Filling one = wanted.fillings().get(i);
-      String path = "$.fillings[" + i + "]";
-      if (book.moulds().stream().map(Mould::id).noneMatch(one.mould()::equals)) {
-        String right = "the id of a mould in the book";
-        faults.add(new Fault(path + ".mould", '"' + one.mould() + '"', right));
-      }
-      if (one.castings() < 1 || one.castings() > MOST_CASTINGS) {
-        String right = "a whole number from 1 to " + MOST_CASTINGS;
-        faults.add(new Fault(path + ".castings", "" + one.castings(), right));
-      }
-    }
-    return faults;
   }
 
   private static Reply room(Call call) {

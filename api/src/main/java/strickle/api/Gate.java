@@ -35,6 +35,7 @@ final class Gate extends Handler.Wrapper {
               "Content-Security-Policy",
               "default-src 'self'; object-src 'none'; frame-ancestors 'none'; base-uri 'none';"
                   + " form-action 'self'"),
+          new HttpField(HttpHeader.VARY, "Accept-Encoding, Cookie"),
           new HttpField(HttpHeader.CACHE_CONTROL, "private, no-cache"));
 
   private final AtomicReference<HostGuard> guard = new AtomicReference<>();
