@@ -157,6 +157,8 @@ final class AnswerRoutes {
                     "For every order alone and for the whole book, and how far the plan is from"
                         + " it.")
                 .with(PresentPlan.PARAMETER)
+                .with(BookBound.FROM)
+                .with(BookBound.COVER)
                 .answering(Answer.of(Status.OK, "The bounds.", BoundFile.SHAPE)),
             routes::bound));
   }
@@ -247,6 +249,10 @@ final class AnswerRoutes {
   }
 
   private Reply bound(Call call) {
+    Optional<LocalDateTime> from = call.time("from");
+    if (from.isPresent()) {
+      return Reply.json(Status.OK, BookBound.of(thinking, call, from.get()));
+    }
     PresentPlan present = PresentPlan.of(call);
     return Reply.json(Status.OK, thinking.of(() -> bound(present)));
   }

@@ -143,6 +143,7 @@ class EveryOperationTest {
         "{\"piece\": \"" + piece + "\", \"quantity\": 1, \"schedules\": 5}");
     ask("POST", "/api/what-if", "{\"changes\": [\"form:" + form + "+1\"], \"schedules\": 20}");
     ask("GET", "/api/bound", "");
+    ask("GET", "/api/bound?from=2027-03-01T00:00&cover=90", "");
     ask("GET", "/api/prices", "");
     ask("GET", "/api/prices?plan=in-use&margin=40&ending=0.5", "");
     ask(
