@@ -3,7 +3,6 @@ import {css} from 'lit';
 import {studio} from '../../app/studio.js';
 import {address, link} from '../../app/address.js';
 import {ask, get, saveAs} from '../../app/service.js';
-import {randomKey} from '../../app/keys.js';
 import {say, sayList, nameOf} from '../../app/words.js';
 import {showMoney} from '../../app/money.js';
 import {moment, showMinutes, showMoment} from '../../app/times.js';
@@ -69,7 +68,8 @@ class Orders extends Room {
       return;
     }
     try {
-      const {body} = await ask('POST', '/api/orders.csv', {body: await file.text(), type: 'text/csv', key: randomKey()});
+      const {tag} = await get('/api/book');
+      const {body} = await ask('POST', '/api/orders.csv?keepGood=true', {body: await file.text(), type: 'text/csv', tag});
       this.imported = {file: file.name, ...body};
       await studio.refresh();
     } catch (refused) {
@@ -134,7 +134,7 @@ class Orders extends Room {
       return html`<s-trouble heading=${say('orders.importFailed', {file: imported.file})} .problem=${imported.problem} @again=${() => (this.imported = null)}></s-trouble>`;
     }
     const faults = imported.faults ?? [];
-    return html`<s-say kind=${faults.length > 0 ? 'care' : 'ready'}>${say('orders.importedSome', {count: imported.orders?.length ?? 0, file: imported.file})}
+    return html`<s-say kind=${faults.length > 0 ? 'care' : 'ready'}>${say('orders.importedSome', {count: imported.added + imported.changed, file: imported.file})}
       ${faults.length > 0 ? html`<ul>${faults.map(fault => html`<li>${fault.path}: ${say('parts.found', fault)}</li>`)}</ul>` : ''}
       <button slot="out" @click=${() => (this.imported = null)}>${say('parts.close')}</button></s-say>`;
   }

@@ -63,7 +63,7 @@ class Today extends Room {
 
   async #sheet() {
     try {
-      const {body} = await get(`/api/plans/in-use/sheet?from=${this.#day}&to=${this.#day}`, {as: 'blob'});
+      const {body} = await get(`/api/day-sheets.pdf?plan=in-use&day=${this.#day}`, {as: 'blob'});
       saveAs(body, `${this.#day}.pdf`);
     } catch (refused) {
       tell(refused.message);

@@ -1,0 +1,57 @@
+import {LitElement, css, html} from 'lit';
+import {sheet} from '../../parts/sheet.js';
+import {studio} from '../../app/studio.js';
+import {question} from '../../app/service.js';
+import {say, nameOf} from '../../app/words.js';
+import {showAmount, showMass} from '../../app/units.js';
+import {showPercent} from '../../app/numbers.js';
+
+/** What the saved mix weighs out for one casting of a mould that uses it: grams, density, pigment. */
+class Mixing extends LitElement {
+
+  static properties = {mix: {attribute: false}, answer: {state: true}};
+
+  static styles = [sheet, css`table { margin-block: var(--s2); }`];
+
+  #asked = '';
+
+  constructor() {
+    super();
+    this.answer = null;
+  }
+
+  get #mould() {
+    const piece = studio.book.pieces.find(({mix}) => mix === this.mix.id);
+    return studio.find('moulds', piece?.mould) ?? studio.book.moulds[0];
+  }
+
+  willUpdate() {
+    const asked = JSON.stringify([studio.find('mixes', this.mix.id), this.#mould?.id]);
+    if (asked !== this.#asked && studio.find('mixes', this.mix.id) && this.#mould) {
+      this.#asked = asked;
+      this.#read();
+    }
+  }
+
+  async #read() {
+    try {
+      this.answer = await question('/api/batch', {mix: this.mix.id, fillings: [{mould: this.#mould.id, castings: 1}]});
+    } catch {
+      this.answer = null;
+    }
+  }
+
+  render() {
+    if (!this.answer) {
+      return html`<p class="quiet">${say('shelf.mixLater')}</p>`;
+    }
+    const {batch} = this.answer;
+    const {verdict, total, limit} = batch.pigment;
+    const name = material => (material === 'water' ? say('shelf.water') : nameOf(studio.book.materials, material));
+    return html`<p>${say('shelf.weighs', {mould: this.#mould.name, mass: showMass(batch.wetGrams), density: showAmount('density', batch.wetDensityKgPerM3)})}</p>
+      <table><caption class="unseen">${say('shelf.weighOut')}</caption><tbody>${batch.lines.map(line => html`<tr><th scope="row">${name(line.material)}</th><td class="number">${showMass(line.grams)}</td></tr>`)}</tbody></table>
+      ${verdict === 'none' ? '' : html`<p class=${verdict === 'within' ? '' : 'care'}>${say(`shelf.pigment.${verdict}`, {share: showPercent(total.percentOfCement), most: showPercent(limit.percentOfCement), unknown: (limit.unknown ?? []).map(name).join(', ')})}</p>`}`;
+  }
+}
+
+customElements.define('s-shelf-mixing', Mixing);
