@@ -14,7 +14,7 @@ import {say} from '../app/words.js';
  *
  * Kinds: text, note, number, whole, percent, money, minutes, hours, clock, date, moment, mass, volume,
  * length, area, density, temperature; with `.options=${[{value, label}]}` a choice; kind "check" is a
- * box to tick. Values are in base units. The event "value" has the new value, null for nothing;
+ * box to tick. "bare" hides the label from the eye, "plain" leaves out that it is not needed. Values are in base units. The event "value" has the new value, null for nothing;
  * while what is typed is no value, there is no event but the fault stands beside it. Inside an s-form
  * the field reports itself, and faults of the service find it by its path.
  */
@@ -24,7 +24,7 @@ export class Field extends LitElement {
     label: {}, kind: {}, path: {}, hint: {}, unit: {},
     value: {attribute: false}, options: {attribute: false}, size: {type: Number},
     needed: {type: Boolean}, least: {type: Number}, most: {type: Number},
-    disabled: {type: Boolean}, short: {type: Boolean, reflect: true}, bare: {type: Boolean, reflect: true},
+    disabled: {type: Boolean}, short: {type: Boolean, reflect: true}, bare: {type: Boolean, reflect: true}, plain: {type: Boolean},
     list: {attribute: false},
     fault: {state: true}, typed: {state: true},
   };
@@ -94,7 +94,7 @@ export class Field extends LitElement {
       return this.#check();
     }
     return html`
-      <label for="box">${this.label}${this.needed || this.bare ? '' : html` <small>${say('parts.optional')}</small>`}</label>
+      <label for="box">${this.label}${this.needed || this.bare || this.plain ? '' : html` <small>${say('parts.optional')}</small>`}</label>
       <div class="box">${this.#box()}${this.#unit()}</div>
       ${this.hint ? html`<small id="hint" class="hint">${this.hint}</small>` : ''}
       ${this.#faultLine()}`;

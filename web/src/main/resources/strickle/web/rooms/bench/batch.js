@@ -63,9 +63,9 @@ class BenchBatch extends LitElement {
     return html`<div class="ask screen">
       <s-field needed label=${say('bench.mix')} .value=${mix.id} .options=${studio.book.mixes.map(({id, name}) => ({value: id, label: name}))} @value=${set('mix')}></s-field>
       <s-field needed short label=${say('bench.step')} .value=${step} .options=${scale.STEPS.map(value => ({value, label: `${showNumber(value)} g`}))} @value=${event => { scale.stepGrams = event.detail; set('step')(event); }}></s-field>
-      <s-field short kind="mass" least="0" label=${say('bench.round')} hint=${say('bench.roundHint')} .value=${round} @value=${set('round')}></s-field></div>
+      <s-field plain short kind="mass" least="0" label=${say('bench.round')} hint=${say('bench.roundHint')} .value=${round} @value=${set('round')}></s-field></div>
       <fieldset class="moulds screen"><legend>${say('bench.moulds')}</legend>${this.#moulds(mix).map(mould => html`
-        <s-field bare short kind="whole" least="0" label=${mould.name} .value=${chosen.get(mould.id) ?? 0} @value=${event => this.#cast(mould.id, event.detail ?? 0)}></s-field>`)}</fieldset>`;
+        <s-field plain short kind="whole" least="0" label=${mould.name} .value=${chosen.get(mould.id) ?? 0} @value=${event => this.#cast(mould.id, event.detail ?? 0)}></s-field>`)}</fieldset>`;
   }
 
   #cast(mould, castings) {

@@ -1,5 +1,5 @@
 import {Room, html} from '../../parts/room.js';
-import {css} from 'lit';
+import {css, nothing} from 'lit';
 import {studio} from '../../app/studio.js';
 import {address} from '../../app/address.js';
 import {say} from '../../app/words.js';
@@ -26,7 +26,7 @@ class BenchRoom extends Room {
     if (!studio.book) {
       return html`<s-busy></s-busy>`;
     }
-    return html`<nav class="tabs screen" aria-label=${say('rooms.bench')}>${TABS.map(tab => html`<a class="button" href="/bench/${tab}" aria-current=${this.#tab === tab ? 'page' : 'false'}>${say(`bench.${tab}`)}</a>`)}</nav>
+    return html`<nav class="tabs screen" aria-label=${say('rooms.bench')}>${TABS.map(tab => html`<a class="button" href="/bench/${tab}" aria-current=${this.#tab === tab ? 'page' : nothing}>${say(`bench.${tab}`)}</a>`)}</nav>
       ${{
         batch: () => html`<s-bench-batch></s-bench-batch>`,
         drying: () => html`<s-bench-drying .log=${address.rest[1] ?? ''}></s-bench-drying>`,

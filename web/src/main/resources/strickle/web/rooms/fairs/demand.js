@@ -85,7 +85,7 @@ class FairEdit extends LitElement {
     return html`<div class="line" role="group" aria-label=${say('fairs.lineOf', {count: number + 1})}>
       <s-field needed path="demand[${number}].piece" label=${say('fairs.piece')} .value=${line.piece} .options=${studio.book.pieces.map(({id, name}) => ({value: id, label: name}))} @value=${set('piece')}></s-field>
       ${['low', 'likely', 'high'].map(whole)}
-      <s-field kind="money" least="0" path="demand[${number}].price" label=${say('fairs.price')} .value=${line.price} @value=${set('price')}></s-field>
+      <s-field plain kind="money" least="0" path="demand[${number}].price" label=${say('fairs.price')} .value=${line.price} @value=${set('price')}></s-field>
       <button type="button" aria-label=${say('fairs.dropLine', {count: number + 1})} @click=${() => this.#change({demand: this.draft.demand.filter((_, at) => at !== number)})}>${say('parts.remove')}</button></div>`;
   }
 

@@ -61,7 +61,7 @@ class FairPlan extends LitElement {
   }
 
   render() {
-    return html`<div class="ask screen"><s-field kind="money" least="0" label=${say('fairs.budget')} hint=${say('fairs.budgetHint')} .value=${this.budget} @value=${event => (this.budget = event.detail)}></s-field>
+    return html`<div class="ask screen"><s-field plain kind="money" least="0" label=${say('fairs.budget')} hint=${say('fairs.budgetHint')} .value=${this.budget} @value=${event => (this.budget = event.detail)}></s-field>
       <button class="do" ?disabled=${this.busy} @click=${this.#work}>${say(this.busy ? 'fairs.working' : 'fairs.work')}</button></div>
       <div class="answer" aria-busy=${this.busy ? 'true' : 'false'}>${this.#shown()}</div>`;
   }

@@ -86,7 +86,7 @@ class OrderEdit extends LitElement {
     return html`<div class="line" role="group" aria-label=${say('orders.lineOf', {count: number + 1})}>
       <s-field needed path="lines[${number}].piece" label=${say('orders.piece')} .value=${line.piece} .options=${studio.book.pieces.map(({id, name}) => ({value: id, label: name}))} @value=${set('piece')}></s-field>
       <s-field needed kind="whole" least="1" path="lines[${number}].quantity" label=${say('orders.quantity')} .value=${line.quantity} @value=${set('quantity')}></s-field>
-      <s-field kind="money" least="0" path="lines[${number}].price" label=${say('orders.price')} .value=${line.price} @value=${set('price')}></s-field>
+      <s-field plain kind="money" least="0" path="lines[${number}].price" label=${say('orders.price')} .value=${line.price} @value=${set('price')}></s-field>
       <button type="button" aria-label=${say('orders.dropLine', {count: number + 1})} ?disabled=${this.draft.lines.length === 1}
         @click=${() => this.#change({lines: this.draft.lines.filter((_, at) => at !== number)})}>${say('parts.remove')}</button></div>`;
   }

@@ -30,7 +30,7 @@ class Target extends LitElement {
   render() {
     const {channel, margin} = this.asked;
     this.#asking.want({piece: this.piece.id, channel: channel.id, price: this.price, marginPercent: margin, referencePrice: this.#reference});
-    return html`<s-field class="beside screen" short kind="money" label=${say('prices.beside')} hint=${say('prices.besideHint')} .value=${this.#reference ?? null}
+    return html`<s-field class="beside screen" plain short kind="money" label=${say('prices.beside')} hint=${say('prices.besideHint')} .value=${this.#reference ?? null}
         @value=${event => address.setState({beside: event.detail ?? undefined})}></s-field>
       <div class="answer">${this.#answer()}</div>`;
   }

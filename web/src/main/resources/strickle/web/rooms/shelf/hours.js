@@ -19,7 +19,7 @@ class Hours extends LitElement {
 
   render() {
     return html`<fieldset><legend>${say('shelf.f.hours')}</legend><small>${say('shelf.h.windows')}</small>
-      ${DAYS.map(day => html`<s-field bare path="hours.${day}" label=${say(`shelf.days.${day}`)} .value=${(this.value[day] ?? []).join(', ')} @value=${event => this.#set(day, windowsOf(event.detail))}></s-field>`)}</fieldset>`;
+      ${DAYS.map(day => html`<s-field plain path="hours.${day}" label=${say(`shelf.days.${day}`)} .value=${(this.value[day] ?? []).join(', ')} @value=${event => this.#set(day, windowsOf(event.detail))}></s-field>`)}</fieldset>`;
   }
 
   #set(day, windows) {

@@ -3,7 +3,8 @@ import {css} from 'lit';
 import {repeat} from 'lit/directives/repeat.js';
 import {studio} from '../../app/studio.js';
 import {address, link} from '../../app/address.js';
-import {get, post, saveAs} from '../../app/service.js';
+import {laying} from '../../app/laying.js';
+import {get, saveAs} from '../../app/service.js';
 import {say, sayList} from '../../app/words.js';
 import {addDays, dayOf, moment, showDay, showLongDay, showMoment, showTime, showWork, toLocal} from '../../app/times.js';
 import {tell} from '../../parts/undo.js';
@@ -122,9 +123,8 @@ class Today extends Room {
 
   async #layOut() {
     try {
-      const {body} = await post('/api/replan', {now: toLocal(this.#now)});
-      await studio.refresh();
-      address.go(link('/week', {plan: body.id}));
+      await laying.replan({now: toLocal(this.#now)});
+      address.go('/week');
     } catch (refused) {
       tell(refused.faults?.length ? say('today.refused', refused.faults[0]) : refused.message);
     }
