@@ -8,11 +8,13 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Request;
 import com.microsoft.playwright.Response;
+import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /**
  * A window on the page, which notes everything that goes wrong in it: errors, what the browser
@@ -21,6 +23,8 @@ import java.util.List;
 final class Screen implements AutoCloseable {
 
   private static final Path PICTURES = Path.of("target", "pictures");
+
+  private static final int PATIENCE_MS = 60_000;
 
   private final StudioHouse house;
   private final Look look;
@@ -117,6 +121,38 @@ final class Screen implements AutoCloseable {
 
   Locator field(String label) {
     return page.getByLabel(label);
+  }
+
+  Locator button(Pattern name) {
+    return page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name));
+  }
+
+  Locator link(Pattern name) {
+    return page.getByRole(AriaRole.LINK, new Page.GetByRoleOptions().setName(name));
+  }
+
+  Locator heading(Pattern name) {
+    return page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setName(name));
+  }
+
+  Locator text(Pattern text) {
+    return page.getByText(text);
+  }
+
+  /** For what the service has to think about. */
+  static LocatorAssertions.IsVisibleOptions patiently() {
+    return new LocatorAssertions.IsVisibleOptions().setTimeout(PATIENCE_MS);
+  }
+
+  /** What a function says of the element that has focus, through all shadows. */
+  String focused(String function) {
+    return String.valueOf(
+        page.evaluate(
+            "() => { let e = document.activeElement;"
+                + " while (e?.shadowRoot?.activeElement) { e = e.shadowRoot.activeElement; }"
+                + " return e ? ("
+                + function
+                + ")(e) : ''; }"));
   }
 
   Locator text(String text) {

@@ -19,6 +19,8 @@ final class StudioHouse implements AutoCloseable {
   /** Monday 1 March 2027, 12:00 in the demo studio: the plan of the demo begins that day. */
   static final Instant NOON = Instant.parse("2027-03-01T16:00:00Z");
 
+  private static final String[] JSON = {"Content-Type", "application/json"};
+
   private final Path folder;
   private final SettableClock clock = new SettableClock(NOON);
   private Service service;
@@ -36,12 +38,32 @@ final class StudioHouse implements AutoCloseable {
   /** A service with the demo's studio. */
   static StudioHouse demo(Path folder) {
     StudioHouse house = new StudioHouse(folder);
-    house.send("POST", "/api/studios", "{\"name\": \"Gannet Row\", \"begin\": \"demo\"}");
+    house.send(
+        "POST", "/api/studios", "{\"name\": \"Gannet Row\", \"begin\": \"demo\"}", JSON);
     return house;
   }
 
   private Service start(int port) {
     return Service.start(Database.inFolder(folder), Listening.here(port), clock, "test");
+  }
+
+  /** Lays out a plan and works by it. */
+  void workByAPlan() {
+    String asked = "{\"from\": \"2027-03-01T00:00\", \"schedules\": 300, \"seed\": 1}";
+    String place =
+        send("POST", "/api/plans", asked, JSON)
+            .headers()
+            .firstValue("Location")
+            .orElseThrow();
+    while (get(place).matches("(?s).*\"state\": \"(waiting|running)\".*")) {
+      Thread.onSpinWait();
+    }
+    send("POST", place + "/accept", "");
+  }
+
+  /** How many things a list holds. */
+  int count(String path) {
+    return get(path).split("\"kind\"", -1).length - 1;
   }
 
   /** Its address, without a slash at the end. */

@@ -1,0 +1,93 @@
+package strickle.page;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Download;
+import com.microsoft.playwright.Locator;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** A maker who has never seen the page comes from nothing to a day sheet in the hand. */
+@BrowserTest
+class NewStudioTest {
+
+  @TempDir Path folder;
+
+  @Test
+  void threeQuestionsAnOrderAndAPlanLeadToAPrintedDaySheet() throws IOException {
+    try (StudioHouse house = StudioHouse.empty(folder);
+        Screen screen = Screen.of(house, Look.WIDE)) {
+      screen.open("/").picture("first-start");
+      begin(screen);
+      answerTheQuestions(screen);
+      order(screen);
+      layOut(screen);
+      String day = theFirstDay(screen);
+      Download sheet = screen.page().waitForDownload(() -> screen.button("Day sheet as PDF").click());
+      byte[] pdf = Files.readAllBytes(sheet.path());
+      assertEquals(day + ".pdf", sheet.suggestedFilename());
+      assertEquals("%PDF", new String(Arrays.copyOf(pdf, 4), StandardCharsets.US_ASCII));
+      screen.picture("first-day");
+    }
+  }
+
+  private static void begin(Screen screen) {
+    screen.field("The studio’s name").fill("Back Room");
+    screen.button("Begin").last().click();
+    assertThat(screen.heading("Three questions, one first piece")).isVisible();
+  }
+
+  private static void answerTheQuestions(Screen screen) {
+    screen.field("The piece").fill("candle dish");
+    screen.field("What one filling of its mould holds").fill("400");
+    screen.field("Its price").fill("38");
+    screen.field("The mix").fill("white");
+    screen.field("What you buy it as, dry").fill("white blend");
+    screen.field("A pack holds").fill("20000");
+    screen.field("and costs").fill("28");
+    screen.field("Name").last().fill("Lea");
+    screen.picture("first-questions");
+    screen.button("Make my first book").click();
+    assertThat(screen.heading("Orders")).isVisible();
+  }
+
+  private static void order(Screen screen) {
+    screen.link("New order").first().click();
+    screen.field("For").fill("a café");
+    screen.field("How many").fill("2");
+    screen.button("Save").click();
+    assertThat(screen.text("a café").first()).isVisible();
+  }
+
+  private static void layOut(Screen screen) {
+    screen.open("/week");
+    screen.button("Lay out").first().click();
+    Locator accept = screen.button("Work by this plan");
+    accept.waitFor(new Locator.WaitForOptions().setTimeout(60_000));
+    accept.click();
+    accept.waitFor(
+        new Locator.WaitForOptions()
+            .setState(com.microsoft.playwright.options.WaitForSelectorState.DETACHED));
+  }
+
+  /** Goes to the first day with something to do, today or the one that is offered. */
+  private static String theFirstDay(Screen screen) {
+    screen.open("/today");
+    Locator next = screen.link(Pattern.compile("^Go to "));
+    if (next.count() > 0) {
+      next.first().click();
+    }
+    assertThat(screen.heading(Pattern.compile("^pour white"))).isVisible();
+    String url = screen.page().url();
+    assertTrue(screen.text("white blend").count() > 0, "what to weigh");
+    return url.contains("day=") ? url.substring(url.indexOf("day=") + 4) : "2027-03-01";
+  }
+}

@@ -1,0 +1,94 @@
+package strickle.page;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.options.FilePayload;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Orders: entered, promised, imported, refused. */
+@BrowserTest
+class OrdersTest {
+
+  @TempDir Path folder;
+
+  private StudioHouse house;
+
+  @BeforeEach
+  void begin() {
+    house = StudioHouse.demo(folder);
+    house.workByAPlan();
+  }
+
+  @AfterEach
+  void end() {
+    house.close();
+  }
+
+  @Test
+  void aNewOrderIsPromisedWhileItIsTypedAndKeptWhenSaved() {
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      screen.open("/orders/new");
+      screen.field("Piece").selectOption("doorstop, brick");
+      screen.field("How many").fill("2");
+      assertThat(screen.text(Pattern.compile("2 × doorstop, brick: ready")))
+          .isVisible(Screen.patiently());
+      screen.button(Pattern.compile("^Promise ")).click();
+      screen.field("For").fill("a bakery");
+      screen.picture("order-promised");
+      screen.button("Save").click();
+      assertThat(screen.text("a bakery").first()).isVisible();
+      assertTrue(house.get("/api/orders").contains("a bakery"));
+    }
+  }
+
+  @Test
+  void aFormWithFaultsMovesFocusToOneSummaryThatLinksToTheFields() {
+    try (Screen screen = Screen.of(house, Look.NARROW)) {
+      screen.open("/orders/new");
+      screen.field("How many").fill("none");
+      screen.button("Save").click();
+      assertEquals("summary", screen.focused("e => e.className"));
+      screen.link("How many").click();
+      assertEquals("box", screen.focused("e => e.id"));
+      screen.isAccessible();
+    }
+  }
+
+  @Test
+  void ofATableTheGoodOrdersAreTakenAndEveryBadRowIsTold() {
+    String csv =
+        "order,for,due,piece,quantity\n"
+            + "T-1,a florist,2027-04-20T10:00,doorstop-brick,2\n"
+            + "T-2,a florist,2027-04-20T10:00,no-such-piece,2\n";
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      screen.open("/orders");
+      screen
+          .page()
+          .locator("input[type=file]")
+          .setInputFiles(
+              new FilePayload("orders.csv", "text/csv", csv.getBytes(StandardCharsets.UTF_8)));
+      assertThat(screen.text("One order was taken from orders.csv.")).isVisible();
+      assertThat(screen.text(Pattern.compile("no-such-piece"))).isVisible();
+      assertTrue(house.get("/api/orders").contains("T-1"));
+    }
+  }
+
+  @Test
+  void whatIsTypedOutlivesAReload() {
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      screen.open("/orders/new");
+      screen.field("For").fill("a reader of long books");
+      screen.page().waitForTimeout(300);
+      screen.open("/orders/new");
+      assertThat(screen.field("For")).hasValue("a reader of long books");
+    }
+  }
+}

@@ -1,0 +1,96 @@
+package strickle.page;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.options.BoundingBox;
+import java.nio.file.Path;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The day at the bench. */
+@BrowserTest
+class TodayTest {
+
+  @TempDir Path folder;
+
+  private StudioHouse house;
+
+  @BeforeEach
+  void begin() {
+    house = StudioHouse.demo(folder);
+    house.workByAPlan();
+  }
+
+  @AfterEach
+  void end() {
+    house.close();
+  }
+
+  @Test
+  void aTaskDoneAsPlannedIsNotedWithOneTapAndCanBeTakenBack() {
+    try (Screen screen = Screen.of(house, Look.NARROW)) {
+      screen.open("/today");
+      screen.button("Done as planned").first().tap();
+      assertThat(screen.text("Noted as done").first()).isVisible();
+      assertEquals(1, house.count("/api/progress"));
+      screen.button("Take it back").tap();
+      assertThat(screen.text("It is taken back.")).isVisible();
+      assertEquals(0, house.count("/api/progress"));
+    }
+  }
+
+  @Test
+  void whatWasDoneAtOtherTimesOffersToLayOutAgain() {
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      screen.open("/today");
+      screen.button("Done, at other times…").first().click();
+      screen.field("Begun").fill("2027-03-01T09:00");
+      screen.field("Ended").fill("2027-03-01T10:10");
+      screen.button("Note it").click();
+      assertThat(screen.text("What has happened is not as planned.")).isVisible();
+      assertThat(screen.button("Lay out again from now")).isVisible();
+      assertTrue(house.get("/api/progress").contains("2027-03-01T10:10"));
+    }
+  }
+
+  @Test
+  void whatCannotHaveHappenedIsRefusedInAFormThatTakesFocus() {
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      screen.open("/today");
+      screen.button("Done, at other times…").first().click();
+      screen.field("Begun").fill("");
+      screen.button("Note it").click();
+      Locator summary = screen.text("One thing is not right yet");
+      assertThat(summary).isVisible();
+      assertEquals("summary", screen.focused("e => e.className"));
+      assertEquals(0, house.count("/api/progress"));
+    }
+  }
+
+  @Test
+  void whatIsWeighedIsTickedOffAndStaysTickedAfterAReload() {
+    try (Screen screen = Screen.of(house, Look.NARROW)) {
+      screen.open("/today");
+      Locator first = screen.page().locator("s-weigh input[type=checkbox]").first();
+      first.check();
+      screen.open("/today");
+      assertThat(screen.page().locator("s-weigh input[type=checkbox]").first()).isChecked();
+    }
+  }
+
+  @Test
+  void everythingThatIsTouchedIsLargeEnoughForABenchHand() {
+    try (Screen screen = Screen.of(house, Look.NARROW)) {
+      screen.open("/today");
+      for (Locator button : screen.page().locator("s-task-card button, s-tick label").all()) {
+        BoundingBox box = button.boundingBox();
+        assertTrue(box.height >= 44, button.innerText() + " is " + box.height + " high");
+      }
+    }
+  }
+}
