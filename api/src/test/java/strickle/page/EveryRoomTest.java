@@ -11,9 +11,9 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Every screen with the demo's studio and a plan in use, as a phone and a laptop see it by day and by
- * night: nothing goes wrong, nothing is wider than the window, axe-core finds nothing, and a picture is
- * kept.
+ * Every screen with the demo's studio and a plan in use, as a phone and a laptop see it by day and
+ * by night: nothing goes wrong, nothing is wider than the window, axe-core finds nothing, and a
+ * picture is kept.
  */
 @BrowserTest
 class EveryRoomTest {

@@ -31,7 +31,8 @@ class NewStudioTest {
       order(screen);
       layOut(screen);
       String day = theFirstDay(screen);
-      Download sheet = screen.page().waitForDownload(() -> screen.button("Day sheet as PDF").click());
+      Download sheet =
+          screen.page().waitForDownload(() -> screen.button("Day sheet as PDF").click());
       byte[] pdf = Files.readAllBytes(sheet.path());
       assertEquals(day + ".pdf", sheet.suggestedFilename());
       assertEquals("%PDF", new String(Arrays.copyOf(pdf, 4), StandardCharsets.US_ASCII));
@@ -69,8 +70,8 @@ class NewStudioTest {
 
   private static void layOut(Screen screen) {
     screen.open("/week");
-    screen.button("Lay out").first().click();
-    Locator accept = screen.button("Work by this plan");
+    screen.button("Lay out the week").first().click();
+    Locator accept = screen.button("Work by the new plan");
     accept.waitFor(new Locator.WaitForOptions().setTimeout(60_000));
     accept.click();
     accept.waitFor(

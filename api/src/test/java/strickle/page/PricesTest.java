@@ -4,6 +4,8 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
+import java.util.Locale;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -48,7 +50,7 @@ class PricesTest {
                   "application/json")
               .body();
       double profit = number(answer, "profit");
-      String shown = "$" + String.format(java.util.Locale.ROOT, "%.2f", profit);
+      String shown = "$" + String.format(Locale.ROOT, "%.2f", profit);
       assertThat(screen.page().locator("s-price-piece .figures")).containsText(shown);
     }
   }
@@ -59,7 +61,8 @@ class PricesTest {
       screen.open("/prices/doorstop-brick?price=37");
       screen.button("Ask $37.00 from now on").click();
       assertThat(screen.text("doorstop, brick is $37.00 from now on.")).isVisible();
-      assertTrue(house.get("/api/pieces/doorstop-brick").matches("(?s).*\"price\": 37(\\.0+)?\\D.*"));
+      assertTrue(
+          house.get("/api/pieces/doorstop-brick").matches("(?s).*\"price\": 37(\\.0+)?\\D.*"));
     }
   }
 
@@ -72,8 +75,7 @@ class PricesTest {
   }
 
   private static double number(String json, String name) {
-    java.util.regex.Matcher found =
-        Pattern.compile('"' + name + "\": (-?[0-9.]+)").matcher(json);
+    Matcher found = Pattern.compile('"' + name + "\": (-?[0-9.]+)").matcher(json);
     assertTrue(found.find(), json);
     return Double.parseDouble(found.group(1));
   }

@@ -38,8 +38,7 @@ final class StudioHouse implements AutoCloseable {
   /** A service with the demo's studio. */
   static StudioHouse demo(Path folder) {
     StudioHouse house = new StudioHouse(folder);
-    house.send(
-        "POST", "/api/studios", "{\"name\": \"Gannet Row\", \"begin\": \"demo\"}", JSON);
+    house.send("POST", "/api/studios", "{\"name\": \"Gannet Row\", \"begin\": \"demo\"}", JSON);
     return house;
   }
 
@@ -51,14 +50,14 @@ final class StudioHouse implements AutoCloseable {
   void workByAPlan() {
     String asked = "{\"from\": \"2027-03-01T00:00\", \"schedules\": 300, \"seed\": 1}";
     String place =
-        send("POST", "/api/plans", asked, JSON)
-            .headers()
-            .firstValue("Location")
-            .orElseThrow();
+        send("POST", "/api/plans", asked, JSON).headers().firstValue("Location").orElseThrow();
     while (get(place).matches("(?s).*\"state\": \"(waiting|running)\".*")) {
       Thread.onSpinWait();
     }
-    send("POST", place + "/accept", "");
+    String tag = send("GET", "/api/book", "").headers().firstValue("ETag").orElseThrow();
+    if (send("POST", place + "/accept", "", "If-Match", tag).statusCode() != 200) {
+      throw new IllegalStateException("no plan in use: " + get(place));
+    }
   }
 
   /** How many things a list holds. */
