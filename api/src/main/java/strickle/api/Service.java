@@ -163,6 +163,7 @@ public final class Service implements AutoCloseable {
     config.startup.showJavalinBanner = false;
     config.concurrency.useVirtualThreads = true;
     config.http.prefer405over404 = true;
+    config.router.ignoreTrailingSlashes = false; // the contract has one path for each thing
     config.http.maxRequestSize = Long.MAX_VALUE; // each route reads no more than it takes
     config.http.defaultContentType = "application/json";
     // The library has an answer of its own for its own refusals, unless one is given for them.

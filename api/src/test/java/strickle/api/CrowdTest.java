@@ -22,11 +22,13 @@ class CrowdTest {
 
   private static final int CLIENTS = 50;
   private static final Pattern PLACES = Pattern.compile("\"places\": ([0-9]+)");
-  private static final String RACK = "{\"id\": \"rack-9\", \"name\": \"rack\", \"places\": %d}";
+
+  private static final String PLACE = "/api/stations/";
 
   @TempDir Path folder;
 
   private final Map<Integer, AtomicLong> answers = new ConcurrentHashMap<>();
+  private final Map<String, Long> owned = new ConcurrentHashMap<>();
   private final AtomicLong raised = new AtomicLong();
 
   @Test
@@ -43,28 +45,42 @@ class CrowdTest {
 
   private void crowd(Duration lasting) throws Exception {
     try (Web web = Web.demo(folder)) {
-      web.send("POST", "/api/stations", RACK.formatted(1));
+      web.send("POST", "/api/stations", rack("rack-9", 1));
       long end = System.nanoTime() + lasting.toNanos();
       List<Thread> clients =
           IntStream.range(0, CLIENTS)
-              .mapToObj(number -> Thread.ofVirtual().start(() -> client(web, end)))
+              .mapToObj(number -> Thread.ofVirtual().start(() -> client(web, number, end)))
               .toList();
       for (Thread client : clients) {
         client.join();
       }
-      System.out.println(CLIENTS + " clients, answers " + answers + ", " + raised + " changes");
+      System.out.println(
+          CLIENTS
+              + " clients, answers "
+              + answers
+              + ", "
+              + raised
+              + " changes of one thing and "
+              + owned.values().stream().mapToLong(Long::longValue).sum()
+              + " of things of their own");
       assertEquals(1 + raised.get(), places(web.get("/api/stations/rack-9")));
       assertTrue(raised.get() > 0);
+      owned.forEach((id, times) -> assertEquals(1 + times, places(web.get(PLACE + id)), id));
       assertTrue(answers.keySet().stream().allMatch(status -> status < 500), answers.toString());
     }
   }
 
   // Counts up what it read, which is refused when somebody else was quicker.
-  private void client(Web web, long end) {
-    while (System.nanoTime() < end) {
+  private void client(Web web, int number, long end) {
+    String own = "own-" + number;
+    counted(web.send("POST", "/api/stations", rack(own, 1)));
+    for (int times = 1; System.nanoTime() < end; times++) {
+      if (times % 5 == 0) {
+        raiseOwn(web, own);
+      }
       HttpResponse<String> read = counted(web.get("/api/stations/rack-9"));
       String tag = read.headers().firstValue("ETag").orElseThrow();
-      String more = RACK.formatted(places(read) + 1);
+      String more = rack("rack-9", places(read) + 1);
       HttpResponse<String> changed =
           counted(web.send("PUT", "/api/stations/rack-9", more, "If-Match", tag));
       if (changed.statusCode() == Status.OK) {
@@ -72,6 +88,22 @@ class CrowdTest {
       }
       counted(web.get("/api/pieces"));
     }
+  }
+
+  // Nobody else is at it, so what it holds is what was last acknowledged.
+  private void raiseOwn(Web web, String own) {
+    String place = "/api/stations/" + own;
+    HttpResponse<String> read = counted(web.get(place));
+    long next = places(read) + 1;
+    String tag = read.headers().firstValue("ETag").orElseThrow();
+    HttpResponse<String> changed =
+        counted(web.send("PUT", place, rack(own, next), "If-Match", tag));
+    assertEquals(Status.OK, changed.statusCode(), changed.body());
+    owned.merge(own, 1L, Long::sum);
+  }
+
+  private static String rack(String id, long places) {
+    return "{\"id\": \"" + id + "\", \"name\": \"rack\", \"places\": " + places + "}";
   }
 
   private HttpResponse<String> counted(HttpResponse<String> answer) {

@@ -14,6 +14,7 @@ import java.util.Locale;
 final class RawHttp {
 
   private static final int PATIENCE_MILLIS = 20_000;
+  private static final int CHUNK = 16 * 1024;
 
   private RawHttp() {}
 
@@ -57,10 +58,15 @@ final class RawHttp {
 
   private static String answer(InputStream in) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    byte[] some = new byte[CHUNK];
+    int wanted = Integer.MAX_VALUE;
     try {
-      for (int one = in.read(); one >= 0; one = in.read()) {
-        bytes.write(one);
-        if (isWhole(bytes.toString(StandardCharsets.ISO_8859_1))) {
+      for (int read = in.read(some); read >= 0; read = in.read(some)) {
+        bytes.write(some, 0, read);
+        if (wanted == Integer.MAX_VALUE) {
+          wanted = length(bytes.toString(StandardCharsets.ISO_8859_1));
+        }
+        if (bytes.size() >= wanted) {
           break;
         }
       }
@@ -70,17 +76,18 @@ final class RawHttp {
     return bytes.toString(StandardCharsets.ISO_8859_1);
   }
 
-  private static boolean isWhole(String text) {
-    int end = text.indexOf("\r\n\r\n");
+  /** How many bytes an answer has in all; the most there are while nobody can know. */
+  private static int length(String begun) {
+    int end = begun.indexOf("\r\n\r\n");
     if (end < 0) {
-      return false;
+      return Integer.MAX_VALUE;
     }
-    String head = text.substring(0, end).toLowerCase(Locale.ROOT);
+    String head = begun.substring(0, end).toLowerCase(Locale.ROOT);
     int at = head.indexOf("content-length: ");
     if (at < 0) {
-      return head.contains(" 304 ") || head.contains(" 204 ");
+      return head.matches("http/1.[01] (204|304) .*(?s).*") ? end + 4 : Integer.MAX_VALUE;
     }
-    int length = Integer.parseInt(head.substring(at + 16).split("\r\n", 2)[0].strip());
-    return text.length() - end - 4 >= length;
+    String length = head.substring(at + "content-length: ".length()).split("\r\n", 2)[0];
+    return end + 4 + Integer.parseInt(length.strip());
   }
 }

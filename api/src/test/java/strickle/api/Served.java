@@ -31,22 +31,35 @@ final class Served implements AutoCloseable {
 
   /** Starts one on a folder, with further options for Java. */
   static Served on(Path folder, String... java) throws IOException {
+    List<String> options = new ArrayList<>(List.of(java));
+    options.addAll(FastStart.none());
+    return on(folder, options);
+  }
+
+  /** Starts one on a folder, with the options of {@link FastStart}. */
+  static Served on(Path folder, List<String> java) throws IOException {
     return of(builder("", folder, java));
   }
 
   /** Starts one after a command of the shell, such as a limit. */
   static Served after(String shell, Path folder) throws IOException {
-    return of(builder(shell + "; ", folder));
+    return of(builder(shell + "; ", folder, FastStart.none()));
   }
 
-  private static ProcessBuilder builder(String shell, Path folder, String... java) {
+  /** Starts one on a folder and kills it so many milliseconds later, whatever it is at then. */
+  static void killedAfter(Path folder, List<String> java, int millis)
+      throws IOException, InterruptedException {
+    Process process =
+        builder("", folder, java).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+    Thread.sleep(millis);
+    process.destroyForcibly().waitFor();
+  }
+
+  private static ProcessBuilder builder(String shell, Path folder, List<String> java) {
     List<String> words = new ArrayList<>();
     words.addAll(List.of("sh", "-c", shell + "exec \"$0\" \"$@\""));
-    words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    words.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx256m"));
-    words.addAll(List.of(java));
-    words.addAll(List.of("--enable-native-access=ALL-UNNAMED", "-cp"));
-    words.add(System.getProperty("java.class.path"));
+    words.add(FastStart.java());
+    words.addAll(java);
     words.addAll(List.of("strickle.cli.Main", "serve", "--port", "0", "--log-level", "warning"));
     words.addAll(List.of("--data", folder.toString()));
     return new ProcessBuilder(words).redirectErrorStream(true);

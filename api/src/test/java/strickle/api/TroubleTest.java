@@ -10,6 +10,9 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.Statement;
 import java.time.Instant;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Tag;
@@ -110,6 +113,23 @@ class TroubleTest {
     Files.write(file, whole);
     try (Web web = Web.of(Database.inFolder(folder), clock, Listening.here(0))) {
       assertEquals(200, web.get("/api/stations/a").statusCode());
+    }
+  }
+
+  @Test
+  void aFileThatAnotherProgramHoldsIsToldAndLosesNothing() throws Exception {
+    try (Web web = demo();
+        Connection other =
+            DriverManager.getConnection("jdbc:sqlite:" + folder.resolve("strickle.db"));
+        Statement statement = other.createStatement()) {
+      statement.execute("begin immediate");
+      String before = web.get("/api/book").body();
+      HttpResponse<String> refused = post(web, "a");
+      assertEquals(503, refused.statusCode(), refused.body());
+      assertTrue(refused.body().contains("held by another program: nothing was changed."));
+      assertEquals(before, web.get("/api/book").body());
+      statement.execute("rollback");
+      assertEquals(201, post(web, "a").statusCode());
     }
   }
 

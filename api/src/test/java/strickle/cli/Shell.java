@@ -73,8 +73,13 @@ final class Shell {
 
   /** Begins a command that goes on until its thread is interrupted. */
   static Thread begin(ByteArrayOutputStream out, Object... arguments) {
+    return begin(out, new ByteArrayOutputStream(), arguments);
+  }
+
+  /** The same with what goes to standard error. */
+  static Thread begin(ByteArrayOutputStream out, ByteArrayOutputStream err, Object... arguments) {
     String[] words = List.of(arguments).stream().map(Object::toString).toArray(String[]::new);
-    Surroundings here = quiet().surroundings(out, new ByteArrayOutputStream());
+    Surroundings here = quiet().surroundings(out, err);
     return Thread.ofPlatform().start(() -> Main.run(here, words));
   }
 
