@@ -6,6 +6,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -20,6 +21,7 @@ public final class ServeBench {
   private static final int READS = 5000;
 
   private final HttpClient client = HttpClient.newHttpClient();
+  private final List<String> missed = new ArrayList<>();
   private final String launcher;
   private final Path data;
   private Process process;
@@ -63,15 +65,20 @@ public final class ServeBench {
       }
     }
     Arrays.sort(starts);
+    hold("first answer (median, ms)", starts[STARTS / 2], 1500);
     print("first answer after start: median %.0f ms of %d starts, longest %.0f ms",
         starts[STARTS / 2], STARTS, starts[STARTS - 1]);
     Thread.sleep(3000);
     print("memory while idle: %d MB", residentMegabytes());
+    hold("memory while idle (MB)", residentMegabytes(), 250);
     for (String path : List.of("/api/book", "/api/pieces", "/api/orders", "/api/studio", "/health")) {
       read(path);
     }
     print("memory after %d reads: %d MB", 5 * (WARM_UP + READS), residentMegabytes());
     stop();
+    if (!missed.isEmpty()) {
+      throw new IllegalStateException("too much: " + missed);
+    }
   }
 
   private double start() throws Exception {
@@ -106,6 +113,7 @@ public final class ServeBench {
       }
     }
     Arrays.sort(millis);
+    hold(path + " (99 of 100, ms)", millis[READS * 99 / 100], 10);
     print("%-12s median %.2f ms, 99 of 100 within %.2f ms", path, millis[READS / 2],
         millis[READS * 99 / 100]);
   }
@@ -130,6 +138,12 @@ public final class ServeBench {
     String line =
         Files.readAllLines(status).stream().filter(l -> l.startsWith("VmRSS:")).findFirst().get();
     return Long.parseLong(line.replaceAll("[^0-9]", "")) / 1024;
+  }
+
+  private void hold(String what, double found, double most) {
+    if (found > most) {
+      missed.add(String.format(Locale.ROOT, "%s %.1f, at most %.0f is right", what, found, most));
+    }
   }
 
   private static void print(String format, Object... values) {

@@ -36,6 +36,7 @@ class ThirdPartyTest {
           "0BSD", "0bsd",
           "CC0-1.0", "cc0|creativecommons",
           "EPL-2.0", "epl|eclipse public",
+          "MPL-2.0", "mpl|mozilla",
           "LGPL-2.1-or-later", "lgpl",
           "GPL-2.0-with-classpath-exception", "classpath exception");
 
