@@ -1,6 +1,7 @@
 package strickle.api;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalInt;
@@ -60,7 +61,7 @@ final class SureRacks {
 
   /** What of a book is neither what was acknowledged nor what was cut off; then it is known. */
   List<String> wrong(String book) {
-    Map<String, OptionalInt> found = new ConcurrentHashMap<>();
+    Map<String, OptionalInt> found = new HashMap<>();
     Matcher rack = RACK.matcher(book);
     while (rack.find()) {
       found.put(rack.group(1), OptionalInt.of(Integer.parseInt(rack.group(2))));
