@@ -20,7 +20,6 @@ import strickle.json.contract.Operation;
 import strickle.json.contract.Shape;
 import strickle.plan.Bounding;
 import strickle.plan.Bounds;
-import strickle.plan.Cover;
 import strickle.plan.Effort;
 import strickle.plan.OrderOutcome;
 import strickle.plan.Plan;
@@ -261,9 +260,11 @@ final class AnswerRoutes {
     Book book = present.book();
     Plan plan = present.plan();
     OptionalDouble cover = plan.coverPercent();
-    Bounds bounds = Bounding.of(book, plan.from(), Cover.of(cover));
+    Bounds bounds = Bounding.of(book, plan);
     PlanRequest request =
-        new PlanRequest(plan.from(), Effort.ofSchedules(ALONE_SCHEDULES), 0).covering(cover);
+        new PlanRequest(plan.from(), Effort.ofSchedules(ALONE_SCHEDULES), 0)
+            .covering(cover)
+            .goingOn(plan);
     List<OffsetDateTime> alone =
         book.orders().stream().map(order -> Bounding.alone(book, request, order.id())).toList();
     return BoundFile.write(bounds, alone, Optional.of(plan));

@@ -197,7 +197,7 @@ final class MoneyRoutes {
   }
 
   private static Reply shopping(Call call) {
-    PresentPlan present = PresentPlan.of(call);
+    PresentPlan present = PresentPlan.notBegun(call);
     Plan plan = present.plan();
     OffsetDateTime now =
         call.date("now")

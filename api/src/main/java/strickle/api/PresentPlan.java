@@ -53,12 +53,17 @@ record PresentPlan(Book book, Plan plan) {
           IN_USE);
 
   /**
-   * The plan that is asked about; nothing may have been carried out of it.
+   * The plan that is asked about, also one of which a part has been carried out.
    *
    * @throws Refusal when there is none, or it is none of the book any more
    */
   static PresentPlan of(Call call) {
-    return notBegun(found(call, call.query(NAME).orElse(IN_USE), PlanFit::faults));
+    return found(call, call.query(NAME).orElse(IN_USE), PlanFit::faults);
+  }
+
+  /** The plan that is asked about; nothing may have been carried out of it. */
+  static PresentPlan notBegun(Call call) {
+    return notBegun(of(call));
   }
 
   /**
@@ -72,7 +77,7 @@ record PresentPlan(Book book, Plan plan) {
 
   /** The plan that is asked about, if one is. */
   static Optional<PresentPlan> ifAsked(Call call) {
-    return call.query(NAME).map(name -> notBegun(found(call, name, PlanFit::faults)));
+    return call.query(NAME).map(name -> found(call, name, PlanFit::faults));
   }
 
   /** The same, also of one that is under way. */

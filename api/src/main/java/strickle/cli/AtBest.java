@@ -1,10 +1,8 @@
 package strickle.cli;
 
 import java.math.BigDecimal;
-import java.time.OffsetDateTime;
 import strickle.book.Book;
 import strickle.plan.Bounding;
-import strickle.plan.Cover;
 import strickle.plan.Plan;
 
 /** How far a plan is from what no plan can beat, in a few words. */
@@ -14,11 +12,9 @@ final class AtBest {
 
   /** The words; lateness is only looked into when there is any. */
   static String of(Book book, Plan plan) {
-    OffsetDateTime from = plan.from();
-    Cover cover = Cover.of(plan.coverPercent());
     BigDecimal late = plan.totals().weightedLateHours();
-    BigDecimal leastLate = late.signum() == 0 ? late : Bounding.lateHours(book, from, cover);
-    long least = Bounding.attendedMinutes(book, from, cover);
+    BigDecimal leastLate = late.signum() == 0 ? late : Bounding.lateHours(book, plan);
+    long least = Bounding.attendedMinutes(book, plan);
     boolean asLate = late.compareTo(leastLate) == 0;
     if (asLate && least == plan.totals().attendedMinutes()) {
       return "nothing more to win by planning longer";

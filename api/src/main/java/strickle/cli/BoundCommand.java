@@ -70,14 +70,16 @@ final class BoundCommand implements Runnable {
     values.done();
     Book book = argument.read();
     Optional<Plan> plan = Optional.ofNullable(present).map(option -> option.read(book));
-    plan.ifPresent(one -> mustGoWith(one, from.isPresent(), percent.isPresent()));
+    if (plan.isPresent()) {
+      mustGoWith(from.isPresent(), percent.isPresent());
+    }
     OffsetDateTime begin =
         plan.map(Plan::from)
             .orElseGet(() -> StartOption.moment(from, argument, book, here.clock()));
     tell(book, begin, plan.map(Plan::coverPercent).orElse(percent), plan);
   }
 
-  private static void mustGoWith(Plan plan, boolean from, boolean cover) {
+  private static void mustGoWith(boolean from, boolean cover) {
     List<Fault> faults = new ArrayList<>();
     if (from) {
       faults.add(
@@ -87,32 +89,29 @@ final class BoundCommand implements Runnable {
       faults.add(
           new Fault("--cover", "a cover beside --plan", "one of them: the plan has its own"));
     }
-    if (plan.history().isPresent()) {
-      String found = "a plan that says what has happened since, for which no bound is known";
-      faults.add(new Fault("--plan", found, "a plan made before anything has happened"));
-    }
     if (!faults.isEmpty()) {
       throw new Faulty(faults);
     }
   }
 
   private void tell(Book book, OffsetDateTime begin, OptionalDouble percent, Optional<Plan> plan) {
-    List<Fault> faults = Planning.faults(book, begin, Cover.of(percent));
+    List<Fault> faults =
+        plan.map(one -> Planning.faults(book, one))
+            .orElseGet(() -> Planning.faults(book, begin, Cover.of(percent)));
     if (!faults.isEmpty()) {
       throw new Faulty(faults);
     }
-    Bounds bounds = Bounding.of(book, begin, Cover.of(percent));
-    List<OffsetDateTime> alone = alone(book, begin, percent);
+    Bounds bounds =
+        plan.map(one -> Bounding.of(book, one))
+            .orElseGet(() -> Bounding.of(book, begin, Cover.of(percent)));
+    PlanRequest request =
+        new PlanRequest(begin, Effort.ofSchedules(SCHEDULES), 0).covering(percent);
+    PlanRequest goingOn = plan.map(request::goingOn).orElse(request);
+    // When each order is ready in a plan of nothing else.
+    List<OffsetDateTime> alone =
+        book.orders().stream().map(one -> Bounding.alone(book, goingOn, one.id())).toList();
     here.out()
         .print(
             json ? BoundFile.write(bounds, alone, plan) : BoundText.of(book, bounds, alone, plan));
-  }
-
-  /** When each order is ready in a plan of nothing else. */
-  private static List<OffsetDateTime> alone(
-      Book book, OffsetDateTime begin, OptionalDouble percent) {
-    PlanRequest request =
-        new PlanRequest(begin, Effort.ofSchedules(SCHEDULES), 0).covering(percent);
-    return book.orders().stream().map(order -> Bounding.alone(book, request, order.id())).toList();
   }
 }

@@ -34,7 +34,16 @@ final class PlanOption {
    * @throws Faulty with what is wrong with it, also when it is not a plan of this book as it is now
    */
   Plan read(Book book) {
-    Plan plan = read(book, PlanFit::faults);
+    return read(book, PlanFit::faults);
+  }
+
+  /**
+   * Reads a plan of which nothing has been carried out yet.
+   *
+   * @throws Faulty with what is wrong with it, also when it has been laid out anew
+   */
+  Plan readNotBegun(Book book) {
+    Plan plan = read(book);
     if (plan.history().isPresent()) {
       String found = "a plan laid out anew while it was under way";
       String right = "one from before anything had happened, which is all this command can read";

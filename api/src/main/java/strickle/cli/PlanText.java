@@ -73,7 +73,9 @@ final class PlanText {
   }
 
   private static List<String> heading(Studio studio, Plan plan) {
-    String from = Moments.full(plan.from());
+    String anew =
+        plan.history().map(history -> ", laid out anew " + Moments.full(history.now())).orElse("");
+    String from = Moments.full(plan.from()) + anew;
     return Lines.wrap(
         studio.name() + ": plan from " + from + ", times in " + studio.timeZone(), Lines.WIDEST);
   }

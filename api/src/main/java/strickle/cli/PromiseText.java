@@ -16,6 +16,7 @@ import strickle.plan.promise.Latest;
 import strickle.plan.promise.Offer;
 import strickle.plan.promise.Promise;
 import strickle.plan.promise.Slip;
+import strickle.plan.promise.Stock;
 
 /** A promise as a page of text: the date first, then where it goes, then what more would cost. */
 final class PromiseText {
@@ -42,8 +43,9 @@ final class PromiseText {
     promise.latest().ifPresent(text::latest);
     text.kept();
     promise.still().ifPresent(text::still);
+    promise.kept().flatMap(Offer::stock).ifPresent(text::stock);
     promise.kept().filter(offer -> !offer.slips().isEmpty()).ifPresent(text::moved);
-    promise.kept().filter(offer -> !offer.runs().isEmpty()).ifPresent(text::place);
+    promise.kept().ifPresent(text::place);
     promise.pressed().ifPresent(text::pressed);
     return String.join("\n", text.lines) + "\n";
   }
@@ -89,6 +91,23 @@ final class PromiseText {
     }
   }
 
+  /** What it takes from stock, and what others get in its place. */
+  private void stock(Stock stock) {
+    say("From stock it takes " + stock.pieces() + " of the " + stock.onHand() + " on hand.");
+    for (Stock.Meant meant : stock.meant()) {
+      String runs = meant.runs().isEmpty() ? "" : " from " + String.join(", ", meant.runs());
+      String one = meant.pieces() == 1 ? " of them was" : " of them were";
+      say(
+          meant.pieces()
+              + one
+              + " meant for "
+              + meant.order()
+              + ", which is now served"
+              + runs
+              + ".");
+    }
+  }
+
   private void still(Offer still) {
     say("With nothing at all moved: " + Moments.full(still.ready()) + ".");
   }
@@ -113,9 +132,14 @@ final class PromiseText {
     return "in time";
   }
 
-  /** Where the new order goes. */
+  /** Where the new order goes, and what is made in the place of what it takes from stock. */
   private void place(Offer offer) {
-    PlanView view = new PlanView(offer.book(), only(offer));
+    Set<String> runs = new HashSet<>(offer.runs());
+    offer.stock().ifPresent(stock -> stock.meant().forEach(meant -> runs.addAll(meant.runs())));
+    if (runs.isEmpty()) {
+      return;
+    }
+    PlanView view = new PlanView(offer.book(), only(offer, runs));
     lines.add("");
     say("Where it goes");
     lines.addAll(WeekText.lines(view));
@@ -124,20 +148,17 @@ final class PromiseText {
     lines.addAll(LotText.lines(view));
   }
 
-  /** The plan with no other tasks than those the new order needs. */
-  private static Plan only(Offer offer) {
+  /** The plan with no other tasks than those of some runs. */
+  private static Plan only(Offer offer, Set<String> runs) {
     Plan plan = offer.plan();
     Set<String> lots = new HashSet<>();
     for (Lot lot : plan.lots()) {
-      lot.runs().stream()
-          .map(Run::id)
-          .filter(offer.runs()::contains)
-          .forEach(r -> lots.add(lot.id()));
+      lot.runs().stream().map(Run::id).filter(runs::contains).forEach(r -> lots.add(lot.id()));
     }
     List<Task> tasks =
         plan.tasks().stream()
             .filter(task -> lots.contains(task.lot()))
-            .filter(task -> task.run().isEmpty() || offer.runs().contains(task.run().get()))
+            .filter(task -> task.run().isEmpty() || runs.contains(task.run().get()))
             .toList();
     return new Plan(
         plan.book(),

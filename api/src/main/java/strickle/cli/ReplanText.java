@@ -9,6 +9,7 @@ import java.util.Optional;
 import strickle.book.Book;
 import strickle.cli.Table.Column;
 import strickle.plan.History;
+import strickle.plan.OrderOutcome;
 import strickle.plan.Plan;
 import strickle.plan.Run;
 import strickle.plan.Task;
@@ -59,6 +60,12 @@ final class ReplanText {
     add("Laid out anew as things stand on " + now + "; nothing before " + until + " was to move.");
     lines.add("");
     add(what + " " + (replanned.orders().isEmpty() ? "No order gets later or earlier." : ""));
+    int fresh = replanned.newOrders().size();
+    if (fresh > 0) {
+      long late = replanned.newOrders().stream().filter(one -> one.lateMinutes() > 0).count();
+      String of = Words.count(fresh, "order") + (fresh == 1 ? " is" : " are") + " new to the plan";
+      add(of + (late == 0 ? "." : ", " + late + " of them late."));
+    }
   }
 
   private void add(String text) {
@@ -77,12 +84,29 @@ final class ReplanText {
     Table table =
         new Table("  ", Column.left(16), Column.left(18), Column.left(22), Column.left(22));
     for (OrderShift shift : replanned.orders()) {
-      boolean later = shift.minutes() > 0;
-      String by = Words.span(Math.abs(shift.minutes())) + (later ? " later" : " earlier");
-      String late = shift.lateAfter() == 0 ? "on time" : "late by " + Words.span(shift.lateAfter());
-      table.row(shift.order(), by, "ready " + near(shift.after()), late);
+      table.row(shift.order(), by(shift), "ready " + near(shift.after()), late(shift.lateAfter()));
     }
-    section("Orders that feel it", replanned.orders().isEmpty() ? List.of() : table.lines());
+    for (OrderOutcome fresh : replanned.newOrders()) {
+      String late = late(fresh.lateMinutes());
+      table.row(fresh.order(), "new", "ready " + near(fresh.ready()), late);
+    }
+    replanned.goneOrders().forEach(order -> table.row(order, "in the book no more", "", ""));
+    boolean nobody =
+        replanned.orders().isEmpty()
+            && replanned.newOrders().isEmpty()
+            && replanned.goneOrders().isEmpty();
+    section("Orders that feel it", nobody ? List.of() : table.lines());
+  }
+
+  private static String by(OrderShift shift) {
+    if (shift.minutes() == 0) {
+      return "due otherwise";
+    }
+    return Words.span(Math.abs(shift.minutes())) + (shift.minutes() > 0 ? " later" : " earlier");
+  }
+
+  private static String late(long minutes) {
+    return minutes == 0 ? "on time" : "late by " + Words.span(minutes);
   }
 
   private void moves() {

@@ -58,7 +58,7 @@ final class ShoppingCommand implements Runnable {
     Optional<LocalDateTime> given = values.moment("--now", now);
     values.done();
     Book book = argument.read();
-    Plan plan = present.read(book);
+    Plan plan = present.readNotBegun(book);
     OffsetDateTime moment =
         given
             .map(time -> time.atZone(book.studio().timeZone()).toOffsetDateTime())

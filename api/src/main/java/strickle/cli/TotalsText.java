@@ -32,10 +32,7 @@ final class TotalsText {
       table.row(
           "late hours", hours + ", each begun hour counted as often as its order's weight says");
     }
-    // Of a plan laid out anew no bound is known.
-    if (plan.history().isEmpty()) {
-      table.row("at best", AtBest.of(view.book(), plan));
-    }
+    table.row("at best", AtBest.of(view.book(), plan));
     return table.lines();
   }
 

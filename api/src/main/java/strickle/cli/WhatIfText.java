@@ -8,6 +8,7 @@ import java.util.List;
 import strickle.book.Book;
 import strickle.cli.Table.Column;
 import strickle.plan.Plan;
+import strickle.plan.Planning;
 import strickle.plan.Totals;
 import strickle.plan.whatif.Answer;
 import strickle.plan.whatif.Cost;
@@ -36,7 +37,7 @@ final class WhatIfText {
 
   private List<String> lines() {
     List<String> lines = new ArrayList<>();
-    paragraph(lines, book.studio().name() + ": what would happen to the plan from " + from());
+    paragraph(lines, book.studio().name() + ": what would happen to the plan " + from());
     lines.add("");
     paragraph(lines, "As planned: " + figures(answer.present()) + ".");
     paragraph(lines, planningAlone());
@@ -60,7 +61,12 @@ final class WhatIfText {
   }
 
   private String from() {
-    return Moments.full(answer.present().from()) + ", in " + book.studio().currency().getCode();
+    Plan present = answer.present();
+    String anew = present.history().isPresent() ? "laid out anew " : "from ";
+    return anew
+        + Moments.full(Planning.begins(present))
+        + ", in "
+        + book.studio().currency().getCode();
   }
 
   private static String figures(Plan plan) {

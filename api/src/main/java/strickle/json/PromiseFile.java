@@ -13,6 +13,7 @@ import strickle.plan.promise.Latest;
 import strickle.plan.promise.Offer;
 import strickle.plan.promise.Promise;
 import strickle.plan.promise.Slip;
+import strickle.plan.promise.Stock;
 
 /** Writes promises ({@code strickle-promise/1}), without the plans that keep them. */
 public final class PromiseFile {
@@ -33,7 +34,8 @@ public final class PromiseFile {
       Optional<WrittenOffer> pressed,
       Optional<WrittenLatest> latest) {}
 
-  private record WrittenOffer(OffsetDateTime ready, List<Place> runs, List<Slip> slips) {}
+  private record WrittenOffer(
+      OffsetDateTime ready, List<Place> runs, Optional<Stock> stock, List<Slip> slips) {}
 
   private record WrittenLatest(
       OffsetDateTime at,
@@ -69,7 +71,7 @@ public final class PromiseFile {
 
   private static WrittenOffer offer(Offer offer) {
     List<Place> places = offer.runs().stream().map(run -> place(offer, run)).toList();
-    return new WrittenOffer(offer.ready(), places, offer.slips());
+    return new WrittenOffer(offer.ready(), places, offer.stock(), offer.slips());
   }
 
   private static Place place(Offer offer, String id) {

@@ -2,6 +2,7 @@ package strickle.json;
 
 import java.time.OffsetDateTime;
 import java.util.List;
+import strickle.plan.OrderOutcome;
 import strickle.plan.replan.Comparison;
 import strickle.plan.replan.Move;
 import strickle.plan.replan.OrderShift;
@@ -23,6 +24,8 @@ public final class ReplanFile {
       long movedMinutes,
       List<Move> moves,
       List<OrderShift> orders,
+      List<OrderOutcome> newOrders,
+      List<String> goneOrders,
       List<Thawed> thawed) {}
 
   private ReplanFile() {}
@@ -43,6 +46,8 @@ public final class ReplanFile {
                 Comparison.movedMinutes(moves),
                 moves,
                 replanned.orders(),
+                replanned.newOrders(),
+                replanned.goneOrders(),
                 replanned.thawed()));
     body.set("plan", PlanFile.tree(replanned.plan()));
     return FORMAT.text(body);

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.time.OffsetDateTime;
 import java.util.List;
 import strickle.json.contract.Shape;
+import strickle.plan.Planning;
 import strickle.plan.Totals;
 import strickle.plan.whatif.Answer;
 import strickle.plan.whatif.Cost;
@@ -41,7 +42,7 @@ public final class WhatIfFile {
         RecordWriter.object(
             new Body(
                 answer.present().book(),
-                answer.present().from(),
+                Planning.begins(answer.present()),
                 figures(answer.present().totals()),
                 figures(alone),
                 entries)));

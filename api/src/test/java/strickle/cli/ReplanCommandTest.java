@@ -125,12 +125,44 @@ class ReplanCommandTest {
   }
 
   @Test
-  void otherCommandsRefuseAPlanUnderWay() {
+  void aPlanUnderWayIsAskedLikeAnyOther() {
     Path rest = folder.resolve("rest.json");
     replan("--progress", progress(), "--now", after(), "--out", rest).done();
-    Shell.Result result = Shell.run("what-if", book, "--plan", rest);
+    String piece = BookFile.read(book).pieces().get(0).id();
+    String promise =
+        Shell.run("promise", book, "--plan", rest, "--piece", piece, "--quantity", "1")
+            .done()
+            .out();
+    assertTrue(promise.contains("\nReady "), promise);
+    String bound = Shell.run("bound", book, "--plan", rest).done().out();
+    assertTrue(bound.contains("; the plan has "), bound);
+    String whatIf =
+        Shell.run(
+                "what-if", book, "--plan", rest, "--schedules", "60", "--try", "helper:2027-04-08")
+            .done()
+            .out();
+    assertTrue(whatIf.contains("to the plan laid out anew "), whatIf);
+  }
+
+  @Test
+  void whatToBuyForAPlanUnderWayIsNotKnown() {
+    Path rest = folder.resolve("rest.json");
+    replan("--progress", progress(), "--now", after(), "--out", rest).done();
+    Shell.Result result = Shell.run("shopping", book, "--plan", rest);
     assertEquals(Outcome.WRONG, result.code());
     assertTrue(result.err().contains("while it was under way"), result.err());
+  }
+
+  @Test
+  void ordersThatAreNewToThePlanAreSaid() {
+    String text = Shell.example().replace("\"id\": \"O-104\"", "\"id\": \"O-105\"");
+    Path changed = Shell.file(folder, "changed.json", text);
+    String out =
+        Shell.run("replan", changed, "--plan", plan, "--now", "2027-04-05", "--schedules", "50")
+            .done()
+            .out();
+    assertTrue(out.contains("1 order is new to the plan"), out);
+    assertTrue(out.contains("O-105"), out);
   }
 
   @Test

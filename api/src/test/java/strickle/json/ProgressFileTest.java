@@ -23,7 +23,9 @@ class ProgressFileTest {
         {"kind": "scrapped", "run": "L1-1", "pieces": 2},
         {"kind": "away", "person": "ana",
          "from": "2027-04-06T09:00", "to": "2027-04-07T00:00"},
-        {"kind": "broken", "form": "tub-a", "count": 1, "from": "2027-04-06T09:00"}
+        {"kind": "broken", "form": "tub-a", "count": 1, "from": "2027-04-06T09:00"},
+        {"kind": "back", "person": "ana", "from": "2027-04-06T15:00"},
+        {"kind": "mended", "form": "tub-a", "count": 1, "from": "2027-04-08T09:00"}
       ]}
       """;
 

@@ -139,17 +139,45 @@ final class Afternoon {
             OptionalInt.empty(),
             Optional.of(from),
             Optional.of(to)));
+    if (random.nextInt(3) == 0) {
+      back(person, from.plusMinutes(random.nextInt(30)));
+    }
   }
 
-  private void broken() {
-    List<Form> several = book.forms().stream().filter(form -> form.count() > 1).toList();
-    if (several.isEmpty()) {
-      return;
-    }
-    Form form = several.get(random.nextInt(several.size()));
+  private void back(Person person, LocalDateTime at) {
     happened.add(
         new Happening(
-            HappeningKind.BROKEN,
+            HappeningKind.BACK,
+            Optional.empty(),
+            Optional.empty(),
+            OptionalInt.empty(),
+            Optional.of(person.id()),
+            Optional.empty(),
+            Optional.empty(),
+            OptionalInt.empty(),
+            Optional.empty(),
+            OptionalInt.empty(),
+            Optional.of(at),
+            Optional.empty()));
+  }
+
+  /** The only one of a form breaks no more than for a while. */
+  private void broken() {
+    Form form = book.forms().get(random.nextInt(book.forms().size()));
+    LocalDateTime whole = now.toLocalDateTime().plusMinutes(1 + random.nextInt(6 * DAY));
+    boolean told = form.count() == 1 || random.nextInt(3) == 0;
+    boolean mended = told && random.nextBoolean();
+    thing(HappeningKind.BROKEN, form, now.toLocalDateTime(), told && !mended, whole);
+    if (mended) {
+      thing(HappeningKind.MENDED, form, whole, false, whole);
+    }
+  }
+
+  private void thing(
+      HappeningKind kind, Form form, LocalDateTime from, boolean until, LocalDateTime whole) {
+    happened.add(
+        new Happening(
+            kind,
             Optional.empty(),
             Optional.empty(),
             OptionalInt.empty(),
@@ -159,8 +187,8 @@ final class Afternoon {
             OptionalInt.empty(),
             Optional.of(form.id()),
             OptionalInt.of(1),
-            Optional.of(now.toLocalDateTime()),
-            Optional.empty()));
+            Optional.of(from),
+            until ? Optional.of(whole) : Optional.empty()));
   }
 
   private void scrapped() {

@@ -95,7 +95,7 @@ class GeneratedReplansTest {
   }
 
   private static boolean isOfTheBook(Fault fault) {
-    return fault.path().startsWith("$.pieces");
+    return fault.path().startsWith("$.forms");
   }
 
   private Plan replan(

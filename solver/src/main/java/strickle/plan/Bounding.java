@@ -41,6 +41,36 @@ public final class Bounding {
     return new Bounding(book, from, cover).bounds();
   }
 
+  /**
+   * The bounds of all plans that a plan could have been, or could still become where it is under
+   * way.
+   *
+   * @param plan a plan of the book that the audit finds nothing in
+   */
+  public static Bounds of(Book book, Plan plan) {
+    return plan.history().isPresent()
+        ? rest(book, plan).bounds()
+        : of(book, plan.from(), Cover.of(plan.coverPercent()));
+  }
+
+  /** The fewest weighted late hours of such a plan. */
+  public static BigDecimal lateHours(Book book, Plan plan) {
+    return plan.history().isPresent()
+        ? rest(book, plan).lateHours()
+        : lateHours(book, plan.from(), Cover.of(plan.coverPercent()));
+  }
+
+  /** The least attended minutes of such a plan. */
+  public static long attendedMinutes(Book book, Plan plan) {
+    return plan.history().isPresent()
+        ? rest(book, plan).attendedMinutes()
+        : attendedMinutes(book, plan.from(), Cover.of(plan.coverPercent()));
+  }
+
+  private static RestBounding rest(Book book, Plan plan) {
+    return new RestBounding(RestPlanning.standing(book, plan));
+  }
+
   /** The fewest weighted late hours alone; a plan that is nowhere late need not ask. */
   public static BigDecimal lateHours(Book book, OffsetDateTime from, Cover cover) {
     Bounding bounding = new Bounding(book, from, cover);
@@ -55,11 +85,12 @@ public final class Bounding {
   /**
    * When an order is ready in a plan of nothing else, all that is on hand its own.
    *
-   * @param request from where on, and how long and from where to search
+   * @param request from where on, and how long and from where to search; one that begins from a
+   *     plan under way takes that into account
    * @throws Faulty when there are no hours for it
    */
   public static OffsetDateTime alone(Book book, PlanRequest request, String order) {
-    OffsetDateTime from = request.from();
+    OffsetDateTime from = request.present().map(Planning::begins).orElse(request.from());
     Book only = only(book, book.order(order));
     Aim soon = new Aim(order, from, 1);
     return Planning.aiming(only, request, List.of(soon)).orders().get(0).ready();

@@ -117,8 +117,15 @@ final class HandsFull {
     return minute(away.from().orElseThrow());
   }
 
+  /** When an absence ended: when it was to, or sooner if they are told to be back. */
   private int to(Happening away) {
-    return minute(away.to().orElseThrow());
+    int to = minute(away.to().orElseThrow());
+    return happened.stream()
+        .filter(one -> one.kind() == HappeningKind.BACK && one.person().equals(away.person()))
+        .mapToInt(this::from)
+        .filter(back -> from(away) <= back && back < to)
+        .min()
+        .orElse(to);
   }
 
   private int minute(LocalDateTime at) {

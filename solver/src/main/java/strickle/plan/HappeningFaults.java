@@ -118,7 +118,7 @@ final class HappeningFaults {
         switch (one.kind()) {
           case POURED, DEMOULDED, STEP -> one.task();
           case SCRAPPED -> List.of(one.run().orElseThrow());
-          case AWAY, BROKEN -> one;
+          case AWAY, BROKEN, BACK, MENDED -> one;
         };
     must(told.add(what), i, "", "told a second time", "everything once");
     if (one.isTask()) {
@@ -165,11 +165,12 @@ final class HappeningFaults {
       notToCome(i, ".from", one.from().orElseThrow());
     }
     one.end().ifPresent(end -> notToCome(i, ".end", end));
-    if (one.kind() == HappeningKind.AWAY) {
-      LocalDateTime to = one.to().orElseThrow();
-      LocalDateTime most = one.from().orElseThrow().plusDays(MOST_DAYS_AWAY);
-      must(!to.isAfter(most), i, ".to", to, "a time not after " + most);
-    }
+    one.to().ifPresent(to -> notLong(i, one.from().orElseThrow(), to));
+  }
+
+  private void notLong(int i, LocalDateTime from, LocalDateTime to) {
+    LocalDateTime most = from.plusDays(MOST_DAYS_AWAY);
+    must(!to.isAfter(most), i, ".to", to, "a time not after " + most);
   }
 
   private void notLongAgo(int i, String field, LocalDateTime at) {
@@ -237,8 +238,8 @@ final class HappeningFaults {
         String form = one.form().orElseThrow();
         int all =
             happened.stream()
-                .filter(o -> o.form().equals(one.form()))
-                .mapToInt(o -> o.count().orElse(0))
+                .filter(o -> o.form().equals(one.form()) && o.to().isEmpty())
+                .mapToInt(o -> (o.kind() == HappeningKind.BROKEN ? 1 : -1) * o.count().orElse(0))
                 .sum();
         must(
             all <= book.form(form).count(),
@@ -257,6 +258,22 @@ final class HappeningFaults {
             .ifPresent(what -> must(false, place, ".start", what.found(), what.right()));
       }
     }
+  }
+
+  /** Somebody who is told to be back was to be away then. */
+  void ofBack(int i, boolean wasAway) {
+    Happening one = happened.get(i);
+    String found = one.from().orElseThrow() + ", when " + one.person().orElseThrow();
+    must(wasAway, i, ".from", found + " was not to be away", "a time of an absence");
+  }
+
+  /** As many units as are told to be mended were broken. */
+  void ofMended(int i, int broken) {
+    Happening one = happened.get(i);
+    int count = one.count().orElseThrow();
+    String found = count + " of form \"" + one.form().orElseThrow() + "\" mended";
+    String right = "at most " + broken + ", all that were broken then";
+    must(count <= broken, i, ".count", found, right);
   }
 
   private void must(boolean holds, int i, String field, Object found, String right) {

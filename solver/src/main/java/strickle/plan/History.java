@@ -2,6 +2,7 @@ package strickle.plan;
 
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What had happened when a plan was laid out anew, apart from the tasks begun and done.
@@ -49,14 +50,16 @@ public record History(
   }
 
   /**
-   * Units of a form that nothing can be poured into any more. A run that lies in one when it breaks
-   * is taken out of it all the same.
+   * Units of a form that nothing can be poured into while they are broken. A run that lies in one
+   * when it breaks is taken out of it all the same.
    *
    * @param form id of the form
    * @param units which of its units, counted from 1
    * @param from since when
+   * @param to from when on they are mended or replaced; empty when that is not known
    */
-  public record Broken(String form, List<Integer> units, OffsetDateTime from) {
+  public record Broken(
+      String form, List<Integer> units, OffsetDateTime from, Optional<OffsetDateTime> to) {
 
     /**
      * Takes its own copy of the list.
@@ -71,7 +74,19 @@ public record History(
       for (int i = 0; i < units.size(); i++) {
         flaws.atLeast(1, ".units[" + i + "]", units.get(i));
       }
+      to = flaws.optional(".to", to);
+      to.ifPresent(end -> flaws.time(".to", end).order(".to", from, end));
       flaws.raise();
+    }
+
+    /** Units of which nobody knows when they will be whole again. */
+    public Broken(String form, List<Integer> units, OffsetDateTime from) {
+      this(form, units, from, Optional.empty());
+    }
+
+    /** Whether they are broken at a moment. */
+    public boolean isAt(OffsetDateTime at) {
+      return !at.isBefore(from) && to.map(at::isBefore).orElse(true);
     }
   }
 

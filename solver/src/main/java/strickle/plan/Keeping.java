@@ -209,7 +209,7 @@ final class Keeping {
       int used = used(broken.form(), at, lot);
       int gone =
           standing.broken().stream()
-              .filter(one -> one.form().equals(broken.form()))
+              .filter(one -> one.form().equals(broken.form()) && one.isAt(pour.start()))
               .mapToInt(one -> one.units().size())
               .sum();
       int own = lot.runs().stream().mapToInt(run -> units(run, broken.form())).sum();

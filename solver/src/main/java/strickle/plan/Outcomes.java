@@ -32,10 +32,16 @@ final class Outcomes {
   private final Map<String, List<Bringing>> byPiece = new HashMap<>();
   private OffsetDateTime lastReady;
 
-  Outcomes(Standing standing, List<Lot> lots, List<Ready> ready) {
-    this.book = standing.book();
-    this.goods = standing.goods();
-    this.from = standing.present().from();
+  /**
+   * The runs of a plan.
+   *
+   * @param from where the plan begins
+   * @param ready when those runs of which anything is left are ready
+   */
+  Outcomes(Book book, Goods goods, OffsetDateTime from, List<Lot> lots, List<Ready> ready) {
+    this.book = book;
+    this.goods = goods;
+    this.from = from;
     this.time = new StudioTime(from.toInstant(), book.studio().timeZone());
     this.lots = lots.size();
     this.lastReady = from;
@@ -54,8 +60,12 @@ final class Outcomes {
     byPiece.values().forEach(list -> list.sort(Comparator.comparing(one -> one.at().toInstant())));
   }
 
-  /** What becomes of each order, in the order of the book. */
-  List<OrderOutcome> orders(History history) {
+  /**
+   * What becomes of each order, in the order of the book.
+   *
+   * @param history where it is known, late orders say what can be said without looking closer
+   */
+  List<OrderOutcome> orders(Optional<History> history) {
     Map<String, OrderOutcome> outcomes = new HashMap<>();
     Map<String, Long> asked = new HashMap<>();
     for (Order order : Needs.serving(book)) {
@@ -84,9 +94,10 @@ final class Outcomes {
     return last;
   }
 
-  private OrderOutcome outcome(Order order, Bringing last, History history) {
+  private OrderOutcome outcome(Order order, Bringing last, Optional<History> history) {
     long late = Math.max(0, time.minute(last.at().toInstant()) - time.minute(order.due()));
-    List<String> because = late == 0 ? List.of() : because(order, last, history);
+    List<String> because =
+        late == 0 ? List.of() : history.map(one -> because(order, last, one)).orElse(List.of());
     return new OrderOutcome(order.id(), last.at(), late, because);
   }
 

@@ -53,9 +53,55 @@ final class Owed {
     return toPour;
   }
 
+  /** The fewest castings still to be poured without which so much of a piece is never there. */
+  int fewestToPour(Piece piece, double needed) {
+    return each.castings(piece, needed - brought.getOrDefault(piece.id(), 0.0));
+  }
+
   /** Castings of a piece in all that bring anything, poured or to be poured. */
   int castings(Piece piece) {
     return poured.getOrDefault(piece.id(), 0) + toPour.get(piece.id());
+  }
+
+  /**
+   * Ids of the orders that wait for castings of these pieces still to be poured, first served
+   * first.
+   */
+  List<String> ordersToPour(List<String> pieces) {
+    List<String> orders = new ArrayList<>();
+    Map<String, Long> asked = new HashMap<>();
+    for (Order order : Needs.serving(book)) {
+      boolean waits = false;
+      for (Line line : order.lines()) {
+        long sum = asked.merge(line.piece(), (long) line.quantity(), Long::sum);
+        Piece piece = book.piece(line.piece());
+        waits |= pieces.contains(piece.id()) && fewestToPour(piece, each.needed(piece, sum)) > 0;
+      }
+      if (waits) {
+        orders.add(order.id());
+      }
+    }
+    return orders;
+  }
+
+  /** Of what each order waits for, the fewest castings of it that are still to be poured. */
+  List<List<Due.Need>> needsToPour() {
+    List<List<Due.Need>> needs = new ArrayList<>();
+    Map<String, Long> asked = new HashMap<>();
+    for (Order order : Needs.serving(book)) {
+      Map<Integer, Due.Need> ofOrder = new LinkedHashMap<>();
+      for (Line line : order.lines()) {
+        long sum = asked.merge(line.piece(), (long) line.quantity(), Long::sum);
+        Piece piece = book.piece(line.piece());
+        int count = fewestToPour(piece, each.needed(piece, sum));
+        int kind = book.pieces().indexOf(piece);
+        if (count > 0) {
+          ofOrder.put(kind, new Due.Need(kind, count));
+        }
+      }
+      needs.add(List.copyOf(ofOrder.values()));
+    }
+    return needs;
   }
 
   /** What each order waits for, in the order they are served; kinds are places in the book. */

@@ -53,6 +53,11 @@ public record PlanRequest(
     return new PlanRequest(from, effort, seed, coverPercent, Optional.of(plan), ordering);
   }
 
+  /** The same request for what is still to come of a plan, if it is under way. */
+  public PlanRequest goingOn(Plan plan) {
+    return plan.history().isPresent() ? startingFrom(plan) : this;
+  }
+
   /** The same request for castings that cover the orders in so many of a hundred cases. */
   public PlanRequest covering(OptionalDouble percent) {
     return new PlanRequest(from, effort, seed, percent, present, ordering);

@@ -42,6 +42,7 @@ public final class Planning {
   private final StudioTime time;
   private final List<Aim> aims;
   private final Set<String> staying;
+  private final Optional<RestPlanning> rest;
   private Scheduler scheduler;
   private boolean stopped;
 
@@ -57,16 +58,24 @@ public final class Planning {
     this.request = request;
     this.listener = listener;
     this.time = time(book, request.from());
+    this.rest =
+        RestPlanning.isAsked(request)
+            ? Optional.of(RestPlanning.of(book, request, aims))
+            : Optional.empty();
   }
 
   /**
-   * Makes ready to plan a book.
+   * Makes ready to plan a book. A request that begins from a plan under way is for the rest of it:
+   * what has happened stays, and materials are waited for as that plan does.
    *
    * @param listener told of every better plan as it is found, from one thread at a time
    * @throws Faulty with everything that makes the book impossible to plan, see {@link #faults}
    */
   public static Planning of(Book book, PlanRequest request, Consumer<Progress> listener) {
     Cover cover = Cover.of(request.coverPercent());
+    if (RestPlanning.isAsked(request)) {
+      return new Planning(book, request, List.of(), Set.of(), listener);
+    }
     List<Fault> faults = new ArrayList<>(faults(book, request.from(), cover));
     if (faults.isEmpty() && request.ordering().isPresent()) {
       StudioTime time = time(book, request.from());
@@ -114,7 +123,7 @@ public final class Planning {
     StudioTime time = time(book, from);
     Needs needs = Needs.of(book, cover);
     List<Fault> faults = new ArrayList<>(Feasible.faults(book));
-    faults.addAll(tooMuch(book, needs));
+    faults.addAll(tooMuch(book, needs.castings()));
     boolean canBeTried = faults.isEmpty();
     faults.addAll(Feasibility.masses(book));
     if (canBeTried) {
@@ -129,12 +138,31 @@ public final class Planning {
   }
 
   /**
+   * Everything that keeps a book from being planned on from a plan: of one under way only what is
+   * still to come counts.
+   */
+  public static List<Fault> faults(Book book, Plan plan) {
+    return plan.history().isPresent()
+        ? RestPlanning.faults(book, plan)
+        : faults(book, plan.from(), Cover.of(plan.coverPercent()));
+  }
+
+  /** The moment before which nothing new of a plan begins. */
+  public static OffsetDateTime begins(Plan plan) {
+    return plan.history().map(History::now).orElse(plan.from());
+  }
+
+  /**
    * Plans, until the effort is spent or {@link #stop} is called.
    *
    * @return the best plan found; every plan has passed no audit yet
    * @throws Faulty when there are no hours for all of it
    */
   public Plan run() {
+    if (rest.isPresent()) {
+      Plan plan = rest.get().run(staying);
+      return aims.isEmpty() ? explained(book, plan) : plan;
+    }
     int horizon = horizon(book, time);
     Needs needs = Needs.of(book, Cover.of(request.coverPercent()));
     Optional<Arrivals> arrivals =
@@ -186,6 +214,7 @@ public final class Planning {
   /** Ends the search soon; the best plan found so far is kept. */
   public synchronized void stop() {
     stopped = true;
+    rest.ifPresent(RestPlanning::stop);
     if (scheduler != null) {
       scheduler.stop();
     }
@@ -220,14 +249,14 @@ public final class Planning {
     return (int) lastPin + Feasibility.longestWaitMinutes(book) + FIRST_HORIZON_MINUTES;
   }
 
-  private static List<Fault> tooMuch(Book book, Needs needs) {
+  /** What a book asks for beyond what can be planned. */
+  static List<Fault> tooMuch(Book book, long castings) {
     List<Fault> faults = new ArrayList<>();
     int people = book.people().size();
     if (people > Shop.MOST_WORKERS) {
       String right = "at most " + Shop.MOST_WORKERS + " to plan for";
       faults.add(new Fault("$.people", people + " people", right));
     }
-    long castings = needs.castings();
     if (castings > MOST_CASTINGS) {
       String right = "at most " + MOST_CASTINGS + " at a time; check quantities and goodPercent";
       faults.add(new Fault("$.orders", castings + " castings to plan", right));

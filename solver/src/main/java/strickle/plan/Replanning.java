@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -16,9 +15,10 @@ import java.util.function.Predicate;
 import strickle.book.Book;
 import strickle.book.Fault;
 import strickle.book.Faulty;
-import strickle.book.Feasible;
 import strickle.plan.audit.Audit;
 import strickle.plan.replan.Comparison;
+import strickle.plan.replan.Happening;
+import strickle.plan.replan.HappeningKind;
 import strickle.plan.replan.Move;
 import strickle.plan.replan.ReplanRequest;
 import strickle.plan.replan.Replanned;
@@ -61,14 +61,11 @@ public final class Replanning {
     this.standing = StandingReader.of(book, present, request.happened(), request.now());
     Owed owed = Owed.of(standing);
     RestPins pins = RestPins.of(standing);
-    List<Fault> faults = new ArrayList<>(Feasible.faults(book));
-    faults.addAll(Feasibility.masses(book));
-    faults.addAll(broken());
-    faults.addAll(pins.faults(owed));
+    List<Fault> faults = RestFaults.of(standing, owed, pins);
     if (!faults.isEmpty()) {
       throw new Faulty(faults);
     }
-    this.search = new RestSearch(standing, owed, pins, request);
+    this.search = new RestSearch(standing, owed, pins, request.effort(), request.seed(), List.of());
     present.lots().forEach(lot -> all.add(lot.id()));
     present.tasks().stream()
         .filter(task -> standing.history(Tasks.idOf(task)).isEmpty())
@@ -106,8 +103,8 @@ public final class Replanning {
    */
   public Replanned run() {
     RestPlan asItIs = search.of(Reading.of(this::isAny), ALL);
-    if (asItIs.isAsItWas()) {
-      return replanned(asItIs, asItIs);
+    if (asItIs.isAsItWas() && !(asItIs.isLate() && isRoomTold())) {
+      return replanned(asItIs, asItIs, asItIs);
     }
     List<RestPlan> all = new ArrayList<>(List.of(asItIs));
     all.add(search.of(Reading.of(this::isAny).noEarlier(), ALL));
@@ -126,13 +123,22 @@ public final class Replanning {
         standing.present().tasks().stream()
             .noneMatch(task -> isFrozen(task) && !task.start().isBefore(request.now()));
     if (nothingHeld) {
-      return replanned(free, free);
+      return replanned(free, free, asItIs);
     }
     Comparator<RestPlan> better = RestPlan.minding(frozen, FROZEN_COUNTS);
     RestPlan held = lessLate(Collections.min(all, better), this::isFrozen);
     List<RestPlan> found = new ArrayList<>(all);
     found.addAll(List.of(free, held));
-    return replanned(Collections.min(found, better), held);
+    return replanned(Collections.min(found, better), held, asItIs);
+  }
+
+  /**
+   * Whether somebody is told to be back or something mended, so that what is late may be less so.
+   */
+  private boolean isRoomTold() {
+    return request.happened().stream()
+        .map(Happening::kind)
+        .anyMatch(kind -> kind == HappeningKind.BACK || kind == HappeningKind.MENDED);
   }
 
   /** The ends of today, of the next days, and of the plan, in minutes. */
@@ -216,24 +222,20 @@ public final class Replanning {
   }
 
   /**
+   * @param asItIs the plan in which everything stays that can
    * @param held the best plan in which what is frozen stays if it can
    */
-  private Replanned replanned(RestPlan best, RestPlan held) {
+  private Replanned replanned(RestPlan best, RestPlan held, RestPlan asItIs) {
     List<Move> moves = Comparison.moves(standing.present(), best.plan());
     Map<String, Move> byTask = new HashMap<>();
     moves.forEach(move -> byTask.put(move.task(), move));
+    ThawReasons reasons = search.thawReasons(best.plan());
     List<Thawed> thawed = new ArrayList<>();
-    Map<String, String> reasons = new LinkedHashMap<>(best.reasons());
-    held.reasons().forEach(reasons::putIfAbsent);
-    // Who or what is in the way says more than that something is.
-    Map<String, String> pushed = search.pushing(false, Integer.MAX_VALUE).reasons();
-    reasons.replaceAll(
-        (task, why) -> why.equals(RestSearch.NO_ROOM) ? pushed.getOrDefault(task, why) : why);
     for (Task task : standing.present().tasks()) {
       Optional<Move> move = Optional.ofNullable(byTask.get(task.id()));
       boolean moved = move.map(one -> one.change().isMove()).orElse(false);
       if (moved && isFrozen(task)) {
-        String reason = reasons.getOrDefault(Tasks.idOf(task), inTheWay(best, held));
+        String reason = reasons.of(task).orElseGet(() -> inTheWay(task, best, held, asItIs));
         thawed.add(new Thawed(task.id(), reason));
       }
     }
@@ -241,45 +243,20 @@ public final class Replanning {
         Planning.explained(book, best.plan()),
         moves,
         Comparison.orders(standing.present(), best.plan()),
+        Comparison.newOrders(standing.present(), best.plan()),
+        Comparison.goneOrders(standing.present(), best.plan()),
         thawed);
   }
 
-  private static String inTheWay(RestPlan best, RestPlan held) {
+  private static String inTheWay(Task task, RestPlan best, RestPlan held, RestPlan asItIs) {
+    if (RestSearch.NO_ROOM.equals(asItIs.reasons().get(Tasks.idOf(task)))) {
+      return RestSearch.NO_ROOM;
+    }
     return best.isLessLateThan(held)
         ? "left there, orders would be late by more: "
             + held.late().toPlainString()
             + " weighted hours, not "
             + best.late().toPlainString()
         : "left there, more would have to move";
-  }
-
-  /** Forms of which nothing that is needed is left. */
-  private List<Fault> broken() {
-    Map<String, Integer> left = new HashMap<>();
-    standing.book().forms().forEach(form -> left.put(form.id(), form.count()));
-    standing.broken().forEach(one -> left.merge(one.form(), -one.units().size(), Integer::sum));
-    List<Fault> faults = new ArrayList<>();
-    Owed owed = Owed.of(standing);
-    for (int i = 0; i < standing.book().pieces().size(); i++) {
-      var piece = standing.book().pieces().get(i);
-      if (owed.toPour().get(piece.id()) > 0) {
-        Map<String, Integer> needed = new HashMap<>();
-        standing
-            .book()
-            .mould(piece.mould())
-            .forms()
-            .forEach(use -> needed.merge(use.form(), use.count(), Integer::sum));
-        int place = i;
-        needed.forEach(
-            (form, count) -> {
-              if (count > left.get(form)) {
-                String found = count + " of form \"" + form + "\" for piece \"" + piece.id() + "\"";
-                String right = "at most " + left.get(form) + ", all that are whole";
-                faults.add(new Fault("$.pieces[" + place + "].mould", found, right));
-              }
-            });
-      }
-    }
-    return faults;
   }
 }

@@ -56,11 +56,12 @@ final class RestAssembler {
   }
 
   private Plan plan(long seed) {
-    Outcomes outcomes = new Outcomes(standing, lots, ready);
+    Outcomes outcomes =
+        new Outcomes(book, standing.goods(), standing.present().from(), lots, ready);
     History history =
         new History(
             standing.time().at(standing.now()), standing.away(), standing.broken(), exceeded);
-    List<OrderOutcome> orders = outcomes.orders(history);
+    List<OrderOutcome> orders = outcomes.orders(Optional.of(history));
     return new Plan(
         book.studio().name(),
         standing.present().from(),

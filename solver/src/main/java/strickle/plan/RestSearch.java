@@ -13,7 +13,6 @@ import java.util.function.Predicate;
 import strickle.book.Fault;
 import strickle.book.Faulty;
 import strickle.plan.replan.Comparison;
-import strickle.plan.replan.ReplanRequest;
 import strickle.shop.Budget;
 import strickle.shop.NoRoomException;
 import strickle.shop.Schedule;
@@ -32,16 +31,28 @@ final class RestSearch {
 
   private final Standing standing;
   private final RestPins pins;
-  private final ReplanRequest request;
+  private final Owed owed;
+  private final Effort effort;
+  private final long seed;
+  private final List<Aim> aims;
   private final RestShop shop;
   private final Keeping keeping;
   private Scheduler scheduler;
   private boolean stopped;
 
-  RestSearch(Standing standing, Owed owed, RestPins pins, ReplanRequest request) {
+  /**
+   * A search.
+   *
+   * @param aims what is looked at in place of the orders' dues; none: the dues
+   */
+  RestSearch(
+      Standing standing, Owed owed, RestPins pins, Effort effort, long seed, List<Aim> aims) {
     this.standing = standing;
+    this.owed = owed;
     this.pins = pins;
-    this.request = request;
+    this.effort = effort;
+    this.seed = seed;
+    this.aims = List.copyOf(aims);
     int horizon = standing.now() + Planning.horizon(standing.book(), standing.time());
     this.shop = new RestShop(standing, owed, horizon);
     this.keeping =
@@ -62,6 +73,11 @@ final class RestSearch {
         standing, shop.hours(), shop.oneOfEach().shop().clocks(), pins, anybody, until);
   }
 
+  /** What keeps tasks of the present plan from being where they were planned. */
+  ThawReasons thawReasons(Plan after) {
+    return new ThawReasons(standing, shop.hours(), shop.oneOfEach().shop().clocks(), owed, after);
+  }
+
   /** The best plan found in which those tasks stay that are wanted to and can. */
   RestPlan of(Reading reading, double share) {
     Set<String> free = new HashSet<>();
@@ -71,11 +87,12 @@ final class RestSearch {
     for (int attempt = 0; attempt < MOST_ATTEMPTS; attempt++) {
       List<KeptLot> kept = kept(reading, free, last);
       keeping.reasons().forEach(reasons::putIfAbsent);
-      StudioShop studio = shop.with(kept, reading.notBefore());
+      StudioShop ofDues = shop.with(kept, reading.notBefore());
+      StudioShop studio = aims.isEmpty() ? ofDues : Aims.on(ofDues, aims);
       try {
         Plan from = reading.begin().orElse(standing.present());
         Schedule schedule = begin(studio, kept, from, share).run();
-        Plan plan = RestAssembler.plan(standing, studio, kept, schedule, request.seed());
+        Plan plan = RestAssembler.plan(standing, studio, kept, schedule, seed);
         return new RestPlan(plan, reasons, schedule, Comparison.moves(standing.present(), plan));
       } catch (NoRoomException none) {
         if (none.settledLot() < 0) {
@@ -154,8 +171,7 @@ final class RestSearch {
       StudioShop studio, List<KeptLot> kept, Plan from, double share) {
     List<Schedule.Lot> present = PresentLots.of(studio, from);
     List<Schedule.Lot> near = PresentLots.of(studio, keptFirst(kept));
-    scheduler =
-        new Scheduler(studio.shop(), budget(share), request.seed(), present, near, report -> {});
+    scheduler = new Scheduler(studio.shop(), budget(share), seed, present, near, report -> {});
     if (stopped) {
       scheduler.stop();
     }
@@ -174,13 +190,12 @@ final class RestSearch {
   }
 
   private Budget budget(double share) {
-    return request
-        .effort()
+    return effort
         .time()
         .map(time -> Budget.ofTime(Duration.ofNanos((long) (time.toNanos() * share))))
         .orElseGet(
             () -> {
-              long all = request.effort().schedules().orElseThrow();
+              long all = effort.schedules().orElseThrow();
               return Budget.ofSchedules(Math.max(1, (long) (all * share)));
             });
   }

@@ -86,19 +86,28 @@ final class RestShop {
     for (KeptLot lot : kept) {
       fixed.add(fixed(lot, notBefore, kinds, pieces));
     }
+    return studio(pieces, kinds, resources(), dues(owed.needs()), fixed);
+  }
+
+  private StudioShop studio(
+      List<Piece> pieces,
+      List<Kind> kinds,
+      List<Resource> resources,
+      List<Due> dues,
+      List<FixedLot> fixed) {
     Shop shop =
         new Shop(
             one.shop().horizonMinutes(),
             one.shop().lateUnitMinutes(),
             hours,
             one.shop().clocks(),
-            resources(),
+            resources,
             one.shop().families(),
             kinds,
             List.of(),
-            dues(),
+            dues,
             fixed);
-    List<List<Integer>> nothing = kept.stream().map(lot -> List.<Integer>of()).toList();
+    List<List<Integer>> nothing = fixed.stream().map(lot -> List.<Integer>of()).toList();
     return new StudioShop(
         standing.book(),
         standing.time(),
@@ -123,17 +132,35 @@ final class RestShop {
       int at = place.get(broken.form());
       Resource form = resources.get(at);
       List<Resource.Lost> lost = new ArrayList<>(form.lost());
-      lost.add(new Resource.Lost(standing.minute(broken.from()), broken.units().size()));
+      int from = standing.minute(broken.from());
+      int to = broken.to().map(standing::minute).orElse(Integer.MAX_VALUE);
+      if (from < to) {
+        lost.add(new Resource.Lost(from, broken.units().size(), to));
+      }
       resources.set(at, new Resource(form.name(), form.capacity(), lost));
     }
     return resources;
   }
 
-  private List<Due> dues() {
+  /**
+   * The shop of nothing but what is still to be poured, as if nothing were under way; units that
+   * are broken for good are not there.
+   */
+  StudioShop toPour() {
+    List<Kind> kinds = new ArrayList<>();
+    for (int i = 0; i < one.pieces().size(); i++) {
+      int jobs = owed.toPour().get(one.pieces().get(i).id());
+      kinds.add(with(one.shop().kinds().get(i), jobs));
+    }
+    List<Resource> whole =
+        resources().stream().map(form -> new Resource(form.name(), form.left())).toList();
+    return studio(one.pieces(), kinds, whole, dues(owed.needsToPour()), List.of());
+  }
+
+  private List<Due> dues(List<List<Due.Need>> needs) {
     Book book = standing.book();
     BigDecimal scale = BigDecimal.valueOf(Compiler.weightScale(book));
     List<Due> dues = new ArrayList<>();
-    List<List<Due.Need>> needs = owed.needs();
     for (Order order : Needs.serving(book)) {
       long due = standing.time().minute(order.due());
       int at = (int) Math.clamp(due, -LONGEST_MINUTES, LONGEST_MINUTES);

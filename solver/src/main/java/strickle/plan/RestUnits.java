@@ -103,6 +103,6 @@ final class RestUnits {
             one ->
                 one.form().equals(form)
                     && one.units().contains(unit)
-                    && standing.minute(one.from()) <= at);
+                    && one.isAt(standing.time().at(at)));
   }
 }

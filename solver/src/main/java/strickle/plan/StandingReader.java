@@ -12,6 +12,7 @@ import java.util.stream.Stream;
 import strickle.book.Book;
 import strickle.book.Faulty;
 import strickle.plan.replan.Happening;
+import strickle.plan.replan.HappeningKind;
 import strickle.shop.Calendar;
 
 /** Puts what has happened beside the present plan: how things stand. */
@@ -79,7 +80,8 @@ final class StandingReader {
     faults.ofOrder(history);
     faults.ofPeople(history);
     faults.raise();
-    List<History.Broken> broken = broken();
+    List<History.Broken> broken =
+        new Breakages(book, present, happened, history, time, nowAt, faults).all();
     faults.ofThings(history, scrapped);
     faults.raise();
     return new Standing(left, present, time, minute(nowAt), history, scrapped, away, broken);
@@ -89,70 +91,44 @@ final class StandingReader {
     one.pieces().ifPresent(lost -> scrapped.merge(one.run().orElseThrow(), lost, Math::max));
   }
 
+  /** Everybody's absences, as far as they are not told to be back before. */
   private List<History.Away> away() {
-    List<History.Away> before = present.history().map(History::away).orElse(List.of());
-    Stream<History.Away> told =
-        happened.stream()
-            .filter(one -> one.to().isPresent())
-            .map(
-                one ->
-                    new History.Away(
-                        one.person().orElseThrow(),
-                        at(one.from().orElseThrow()),
-                        at(one.to().orElseThrow())));
-    return Stream.concat(before.stream(), told).distinct().toList();
-  }
-
-  /** All broken units; which of them break is chosen so that nobody is using them, if it can be. */
-  private List<History.Broken> broken() {
-    List<History.Broken> all =
-        new ArrayList<>(present.history().map(History::broken).orElse(List.of()));
-    for (Happening one : happened) {
-      if (one.form().isPresent() && !isKnown(all, one)) {
-        breaks(all, one.form().get(), one.count().orElseThrow(), at(one.from().orElseThrow()));
+    List<History.Away> away =
+        new ArrayList<>(present.history().map(History::away).orElse(List.of()));
+    happened.stream()
+        .filter(one -> one.kind() == HappeningKind.AWAY)
+        .map(this::away)
+        .filter(one -> !away.contains(one))
+        .forEach(away::add);
+    for (int i = 0; i < happened.size(); i++) {
+      if (happened.get(i).kind() == HappeningKind.BACK) {
+        back(i, away);
       }
     }
-    return all;
+    return away.stream().distinct().toList();
   }
 
-  private boolean isKnown(List<History.Broken> all, Happening one) {
-    return present.history().map(History::broken).orElse(List.of()).stream()
-        .anyMatch(
-            before ->
-                before.form().equals(one.form().orElseThrow())
-                    && before.units().size() == one.count().orElseThrow()
-                    && before.from().isEqual(at(one.from().orElseThrow()))
-                    && all.contains(before));
+  private History.Away away(Happening one) {
+    return new History.Away(
+        one.person().orElseThrow(), at(one.from().orElseThrow()), at(one.to().orElseThrow()));
   }
 
-  private void breaks(List<History.Broken> all, String form, int count, OffsetDateTime from) {
-    List<Integer> whole = new ArrayList<>();
-    for (int unit = book.form(form).count(); unit >= 1; unit--) {
-      int one = unit;
-      if (all.stream().noneMatch(b -> b.form().equals(form) && b.units().contains(one))) {
-        whole.add(unit);
+  /** Ends absences where somebody is back; one that has not begun by then is no more. */
+  private void back(int i, List<History.Away> away) {
+    Happening one = happened.get(i);
+    OffsetDateTime at = at(one.from().orElseThrow());
+    boolean wasAway = false;
+    for (History.Away absence : List.copyOf(away)) {
+      boolean own = absence.person().equals(one.person().orElseThrow());
+      if (own && !at.isBefore(absence.from()) && !at.isAfter(absence.to())) {
+        wasAway = true;
+        away.remove(absence);
+        if (at.isAfter(absence.from())) {
+          away.add(new History.Away(absence.person(), absence.from(), at));
+        }
       }
     }
-    // Free units first, so that nothing lies in what is broken.
-    whole.sort((a, b) -> Boolean.compare(isUsed(form, a, from), isUsed(form, b, from)));
-    int some = Math.min(count, whole.size());
-    if (some > 0) {
-      all.add(new History.Broken(form, whole.subList(0, some).stream().sorted().toList(), from));
-    }
-  }
-
-  private boolean isUsed(String form, int unit, OffsetDateTime at) {
-    return present.lots().stream()
-        .flatMap(lot -> lot.runs().stream().filter(run -> isHeld(lot, run, at)))
-        .flatMap(run -> run.forms().stream())
-        .anyMatch(hold -> hold.form().equals(form) && hold.units().contains(unit));
-  }
-
-  private boolean isHeld(Lot lot, Run run, OffsetDateTime at) {
-    Task pour = history.get(Tasks.pour(lot.id()));
-    Task demould = history.get(Tasks.after(run.id(), 1));
-    boolean out = demould != null && demould.done() && !demould.end().isAfter(at);
-    return pour != null && !pour.start().isAfter(at) && !out;
+    faults.ofBack(i, wasAway);
   }
 
   /** What the plan knows already; somebody who was at it still is. */

@@ -7,7 +7,8 @@ import java.util.List;
  *
  * @param name what a person calls it
  * @param capacity how many units there are at first, 0 or more
- * @param lost units that are gone from some minute on; lots under way are exempt from that
+ * @param lost units that are gone from some minute on, for good or for a while; lots under way are
+ *     exempt from that
  */
 public record Resource(String name, int capacity, List<Lost> lost) {
 
@@ -26,7 +27,13 @@ public record Resource(String name, int capacity, List<Lost> lost) {
 
   /** How many units there are in the end, 0 or more. */
   public int left() {
-    return Math.max(0, capacity - lost.stream().mapToInt(Lost::units).sum());
+    return Math.max(
+        0,
+        capacity
+            - lost.stream()
+                .filter(one -> one.to() == Integer.MAX_VALUE)
+                .mapToInt(Lost::units)
+                .sum());
   }
 
   /**
@@ -34,14 +41,23 @@ public record Resource(String name, int capacity, List<Lost> lost) {
    *
    * @param from since which minute
    * @param units how many, 1 or more
+   * @param to the minute from which they are there again; {@link Integer#MAX_VALUE}: never
    */
-  public record Lost(int from, int units) {
+  public record Lost(int from, int units, int to) {
 
     /** Refuses a loss of nothing. */
     public Lost {
       if (units < 1) {
         throw new IllegalArgumentException("1 unit lost or more, not " + units);
       }
+      if (to <= from) {
+        throw new IllegalArgumentException("a minute after " + from + ", not " + to);
+      }
+    }
+
+    /** Units that are gone for good. */
+    public Lost(int from, int units) {
+      this(from, units, Integer.MAX_VALUE);
     }
   }
 }

@@ -19,6 +19,7 @@ final class Slots {
   private final Usage[] usage;
   private final int[] lostResource;
   private final int[] lostFrom;
+  private final int[] lostTo;
   private final int[] lostUnits;
 
   /**
@@ -50,6 +51,7 @@ final class Slots {
     this.lostResource = Tables.owners(Tables.sums(losses));
     List<Resource.Lost> lost = resources.stream().flatMap(one -> one.lost().stream()).toList();
     this.lostFrom = lost.stream().mapToInt(Resource.Lost::from).toArray();
+    this.lostTo = lost.stream().mapToInt(Resource.Lost::to).toArray();
     this.lostUnits = lost.stream().mapToInt(Resource.Lost::units).toArray();
   }
 
@@ -102,7 +104,7 @@ final class Slots {
   /** Takes what is lost of the resources away, once all that is exempt from that is placed. */
   void loseWhatIsLost() {
     for (int i = 0; i < lostResource.length; i++) {
-      usage[lostResource[i]].add(lostFrom[i], Integer.MAX_VALUE, lostUnits[i]);
+      usage[lostResource[i]].add(lostFrom[i], lostTo[i], lostUnits[i]);
     }
   }
 

@@ -216,30 +216,6 @@ class PromisingTest {
   }
 
   @Test
-  void aPlanThatIsUnderWayIsRefused() {
-    Book book = oneTile(MONDAY + "17:00");
-    Plan plan = Planned.of(book);
-    History history = new History(at(MONDAY + "10:00"), List.of(), List.of(), List.of());
-    Plan underWay =
-        new Plan(
-            plan.book(),
-            plan.from(),
-            plan.seed(),
-            plan.coverPercent(),
-            plan.lots(),
-            plan.tasks(),
-            plan.waits(),
-            plan.ready(),
-            plan.orders(),
-            plan.totals(),
-            Optional.of(history));
-    PromiseRequest one = request(1);
-    List<Fault> faults =
-        assertThrows(Faulty.class, () -> Promising.of(book, underWay, one)).faults();
-    assertEquals(List.of(".plan"), faults.stream().map(Fault::path).toList());
-  }
-
-  @Test
   void moreThanCanBePlannedIsRefused() {
     Book book = oneTile(MONDAY + "17:00");
     Plan plan = Planned.of(book);

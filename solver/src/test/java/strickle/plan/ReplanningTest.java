@@ -172,7 +172,11 @@ class ReplanningTest {
   void whatCannotBeMadeAnyMoreIsRefused() {
     Fault fault =
         Faults.only(() -> replanned(MONDAY + "08:00", broken("tray", 1, MONDAY + "08:00")));
-    assertEquals("$.pieces[0].mould", fault.path());
+    assertEquals("$.forms[0].count", fault.path());
+    assertTrue(fault.found().startsWith("none whole, as 1 of form \"tray\" broke"), fault.found());
+    assertTrue(fault.found().contains("2 x deep planter, slate"), fault.found());
+    assertTrue(fault.found().endsWith("for A"), fault.found());
+    assertTrue(fault.right().contains("\"mended\""), fault.right());
   }
 
   @Test

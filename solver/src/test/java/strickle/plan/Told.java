@@ -81,8 +81,37 @@ final class Told {
   }
 
   static Happening broken(String form, int count, String from) {
+    return thing(HappeningKind.BROKEN, form, count, from, Optional.empty());
+  }
+
+  static Happening broken(String form, int count, String from, String to) {
+    return thing(HappeningKind.BROKEN, form, count, from, Optional.of(to));
+  }
+
+  static Happening mended(String form, int count, String from) {
+    return thing(HappeningKind.MENDED, form, count, from, Optional.empty());
+  }
+
+  static Happening back(String person, String from) {
     return new Happening(
-        HappeningKind.BROKEN,
+        HappeningKind.BACK,
+        NOTHING,
+        NOTHING,
+        OptionalInt.empty(),
+        Optional.of(person),
+        Optional.empty(),
+        Optional.empty(),
+        OptionalInt.empty(),
+        NOTHING,
+        OptionalInt.empty(),
+        Optional.of(LocalDateTime.parse(from)),
+        Optional.empty());
+  }
+
+  private static Happening thing(
+      HappeningKind kind, String form, int count, String from, Optional<String> to) {
+    return new Happening(
+        kind,
         NOTHING,
         NOTHING,
         OptionalInt.empty(),
@@ -93,6 +122,6 @@ final class Told {
         Optional.of(form),
         OptionalInt.of(count),
         Optional.of(LocalDateTime.parse(from)),
-        Optional.empty());
+        to.map(LocalDateTime::parse));
   }
 }

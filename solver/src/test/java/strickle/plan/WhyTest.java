@@ -232,6 +232,8 @@ class WhyTest {
                 + " which L3-1 (deep planter, slate, for the same order) holds",
             "L3-1 itself waited for the deep tub and the mid tub until Fri 9 Apr 09:08,"
                 + " which L2-1 (deep planter, slate, for the same order) held",
+            "with L2-1 itself the demoulding waits: nobody who may do it is open"
+                + " from Wed 7 Apr 07:32 until Fri 9 Apr 09:00",
             "its waits take 7 days 14 h: 20 h to set at 20 °C (22 h 1 min in this room),"
                 + " 120 h to cure at 20 °C (132 h 4 min in this room), 4 h to dry"
                 + " and 24 h to dry at the end",

@@ -80,13 +80,14 @@ final class FormsRule implements Rule {
         });
   }
 
-  /** Nothing is poured any more into what is broken. */
+  /** Nothing is poured into what is broken then. */
   private static void whole(
       Facts facts, Course course, Map<String, List<Integer>> held, Findings findings) {
     for (History.Broken broken : facts.history().map(History::broken).orElse(List.of())) {
       long since = ZonedMinutes.minute(broken.from());
-      boolean later = course.pour().map(pour -> pour.start() >= since).orElse(false);
-      if (later && !course.isPoured()) {
+      long until = broken.to().map(ZonedMinutes::minute).orElse(Long.MAX_VALUE);
+      long start = course.pour().map(Stint::start).orElse(Long.MIN_VALUE);
+      if (since <= start && start < until && !course.isPoured()) {
         List<Integer> units = held.getOrDefault(broken.form(), List.of());
         findings.unless(
             units.stream().noneMatch(broken.units()::contains),

@@ -9,7 +9,8 @@ import java.util.Optional;
  * @param order the id the new order has in the books of the offers; no present order has it
  * @param piece id of the piece
  * @param quantity how many pieces
- * @param from where the present plan begins
+ * @param from the moment before which nothing new begins: as the present plan does, or as it was
+ *     laid out anew
  * @param kept the earliest date found that makes no present order later
  * @param still the earliest date with everything present exactly as planned, where it is another
  * @param pressed the earliest date found if others may slip, where it is earlier than the kept one

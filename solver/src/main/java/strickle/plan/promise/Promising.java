@@ -83,10 +83,12 @@ public final class Promising {
 
   private Promise promise() {
     Optional<Offer> still =
-        Filling.of(addition.due(present.from()), present).flatMap(yardstick::kept);
+        present.history().isPresent()
+            ? searches.still()
+            : Filling.of(addition.due(present.from()), present).flatMap(yardstick::kept);
     CompletableFuture<Pressing> pressing = CompletableFuture.supplyAsync(() -> pressing(still));
     // No date lies before the one a single piece could have.
-    OffsetDateTime soonest = searches.alone(1).orElse(present.from());
+    OffsetDateTime soonest = searches.alone(1).orElse(yardstick.begins());
     Optional<Offer> searched = searches.kept(still, soonest, FIRST_ROOMS);
     Pressing other = pressing.join();
     Optional<Offer> kept = earliest(still, earliest(searched, other.kept()));
@@ -99,7 +101,8 @@ public final class Promising {
   }
 
   private Pressing pressing(Optional<Offer> still) {
-    Optional<Offer> pressed = searches.pressed(present, present.from()).flatMap(yardstick::pressed);
+    Optional<Offer> pressed =
+        searches.pressed(present, yardstick.begins()).flatMap(yardstick::pressed);
     Optional<Offer> harmless = pressed.filter(yardstick::harmless);
     return new Pressing(pressed, harmless.or(() -> pressed.flatMap(one -> behind(one, still))));
   }
@@ -128,7 +131,7 @@ public final class Promising {
         addition.id(),
         request.piece(),
         request.quantity(),
-        present.from(),
+        yardstick.begins(),
         best,
         still.filter(one -> isBefore(best.orElse(one), one)),
         first.filter(one -> best.isEmpty() || isBefore(one, best.get())),

@@ -6,12 +6,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import strickle.book.Book;
 import strickle.book.Faulty;
 import strickle.book.Line;
 import strickle.book.Order;
 import strickle.plan.Aim;
 import strickle.plan.Effort;
+import strickle.plan.Lot;
 import strickle.plan.Plan;
 import strickle.plan.PlanRequest;
 import strickle.plan.Planning;
@@ -139,18 +141,32 @@ final class Searches {
     return plan(addition.due(date), start, aims, Set.of(), 1);
   }
 
-  /** When so many of the piece would be ready if the studio did nothing else. */
+  /** Looks for a date with every task that is planned left as it is. */
+  Optional<Offer> still() {
+    Plan present = yardstick.present();
+    List<Aim> aims = new ArrayList<>(List.of(new Aim(addition.id(), yardstick.begins(), 1)));
+    aims.addAll(limits());
+    Set<String> all = present.lots().stream().map(Lot::id).collect(Collectors.toSet());
+    return plan(addition.due(yardstick.begins()), present, aims, all, 1)
+        .filter(plan -> Set.copyOf(plan.tasks()).containsAll(present.tasks()))
+        .flatMap(yardstick::kept);
+  }
+
+  /** When so many of the piece would be ready if the studio began nothing else. */
   Optional<OffsetDateTime> alone(int quantity) {
-    OffsetDateTime from = request.from();
+    OffsetDateTime from = yardstick.begins();
     Book book = addition.alone(from, quantity);
     Aim soon = new Aim(addition.id(), from, 1);
     Effort little =
         Effort.ofSchedules(Math.min(LITTLE, request.effort().schedules().orElseThrow()));
-    PlanRequest quick =
-        new PlanRequest(from, little, request.seed()).waitingAs(yardstick.present());
+    Plan present = yardstick.present();
+    PlanRequest quick = new PlanRequest(from, little, request.seed()).waitingAs(present);
     try {
-      Plan plan = Planning.aiming(book, quick, List.of(soon));
-      return Optional.of(plan.orders().getFirst().ready());
+      boolean underWay = present.history().isPresent();
+      PlanRequest begin = underWay ? quick.startingFrom(present) : quick;
+      OffsetDateTime ready =
+          Planning.aiming(book, begin, List.of(soon)).orders().getFirst().ready();
+      return Optional.of(ready.isBefore(from) ? from : ready);
     } catch (Faulty noHours) {
       return Optional.empty();
     }

@@ -9,7 +9,6 @@ import strickle.book.Fault;
 import strickle.book.Faulty;
 import strickle.book.Nearest;
 import strickle.book.Piece;
-import strickle.plan.Cover;
 import strickle.plan.Plan;
 import strickle.plan.Planning;
 
@@ -28,10 +27,6 @@ final class Sense {
    */
   static void check(Book book, Plan plan, PromiseRequest request) {
     List<Fault> faults = new ArrayList<>();
-    if (plan.history().isPresent()) {
-      String right = "one laid out before anything has happened";
-      faults.add(new Fault(".plan", "a plan of which a part has been carried out", right));
-    }
     piece(book, request.piece()).ifPresent(faults::add);
     int quantity = request.quantity();
     if (quantity < 1 || quantity > MOST_PIECES) {
@@ -61,11 +56,12 @@ final class Sense {
   }
 
   private static Optional<Fault> latest(Plan plan, PromiseRequest request) {
-    LocalDateTime from = plan.from().toLocalDateTime();
+    LocalDateTime from = Planning.begins(plan).toLocalDateTime();
+    String since = plan.history().isPresent() ? ", when it was laid out anew" : ", when it begins";
     return request
         .latest()
         .filter(at -> at.isBefore(from))
-        .map(at -> new Fault(".latest", "" + at, "not before " + from + ", when the plan begins"));
+        .map(at -> new Fault(".latest", "" + at, "not before " + from + since));
   }
 
   private static Optional<Fault> order(Book book, PromiseRequest request) {
@@ -77,8 +73,8 @@ final class Sense {
 
   /** What keeps the book with the new order from being planned; too many castings are its own. */
   private static List<Fault> whole(Book book, Plan plan, PromiseRequest request) {
-    Book with = new Addition(book, request).due(plan.from());
-    return Planning.faults(with, plan.from(), Cover.of(plan.coverPercent())).stream()
+    Book with = new Addition(book, request).due(Planning.begins(plan));
+    return Planning.faults(with, plan).stream()
         .map(one -> one.path().equals(ORDERS) ? one.under(".quantity, as it would be ") : one)
         .toList();
   }

@@ -13,8 +13,10 @@ import java.util.stream.Stream;
 import strickle.book.Book;
 import strickle.book.Order;
 import strickle.plan.Lot;
+import strickle.plan.Needs;
 import strickle.plan.OrderOutcome;
 import strickle.plan.Plan;
+import strickle.plan.Planning;
 import strickle.plan.Ready;
 import strickle.plan.Run;
 import strickle.plan.Served;
@@ -27,20 +29,27 @@ final class Yardstick {
 
   private final Addition addition;
   private final Plan present;
+  private final OffsetDateTime begins;
+  private final Served served;
   private final Map<String, OrderOutcome> before = new HashMap<>();
 
   /** Measures against a plan of the book without the new order. */
   Yardstick(Addition addition, Plan present) {
     this.addition = addition;
     this.present = present;
-    Served.of(addition.book(), present)
-        .outcomes()
-        .forEach(outcome -> before.put(outcome.order(), outcome));
+    this.begins = Planning.begins(present);
+    this.served = Served.of(addition.book(), present);
+    served.outcomes().forEach(outcome -> before.put(outcome.order(), outcome));
   }
 
   /** The plan without the new order. */
   Plan present() {
     return present;
+  }
+
+  /** The moment before which nothing new begins. */
+  OffsetDateTime begins() {
+    return begins;
   }
 
   /** When a present order is ready by the present plan, and how late. */
@@ -66,7 +75,7 @@ final class Yardstick {
     return offer.later().isEmpty();
   }
 
-  /** The moments at which the new order could be ready: as the plan begins or a run is ready. */
+  /** The moments at which the new order could be ready: at once or when a run is. */
   private Stream<OffsetDateTime> dates(Plan plan) {
     Set<String> runs = new HashSet<>();
     for (Lot lot : plan.lots()) {
@@ -76,17 +85,19 @@ final class Yardstick {
           .forEach(runs::add);
     }
     Stream<OffsetDateTime> ready =
-        plan.ready().stream().filter(one -> runs.contains(one.run())).map(Ready::at);
-    return Stream.concat(
-            Stream.of(plan.from()), ready.sorted(Comparator.comparing(OffsetDateTime::toInstant)))
-        .distinct();
+        plan.ready().stream()
+            .filter(one -> runs.contains(one.run()))
+            .map(Ready::at)
+            .filter(begins::isBefore)
+            .sorted(Comparator.comparing(OffsetDateTime::toInstant));
+    return Stream.concat(Stream.of(begins), ready).distinct();
   }
 
   /** What comes of promising a date; nothing when the new order is not ready then. */
   Optional<Offer> offer(Plan plan, OffsetDateTime due) {
     Book book = addition.due(due);
-    Served served = Served.of(book, plan);
-    Plan whole = served.plan();
+    Served now = Served.of(book, plan);
+    Plan whole = now.plan();
     OrderOutcome own =
         whole.orders().stream()
             .filter(outcome -> outcome.order().equals(addition.id()))
@@ -95,8 +106,27 @@ final class Yardstick {
     if (own.lateMinutes() > 0) {
       return Optional.empty();
     }
-    List<String> runs = served.runs(addition.id());
-    return Optional.of(new Offer(own.ready(), book, whole, runs, slips(whole)));
+    OffsetDateTime ready = own.ready().isBefore(begins) ? begins : own.ready();
+    List<String> runs = now.runs(addition.id());
+    return Optional.of(new Offer(ready, book, whole, runs, stock(now), slips(whole)));
+  }
+
+  private Optional<Stock> stock(Served now) {
+    String piece = addition.piece();
+    long taken = now.fromStock(addition.id()).getOrDefault(piece, 0L);
+    if (taken == 0) {
+      return Optional.empty();
+    }
+    List<Stock.Meant> meant = new ArrayList<>();
+    for (Order order : Needs.serving(addition.book())) {
+      long had = served.fromStock(order.id()).getOrDefault(piece, 0L);
+      long less = had - now.fromStock(order.id()).getOrDefault(piece, 0L);
+      if (less > 0) {
+        meant.add(new Stock.Meant(order.id(), less, now.runs(order.id(), piece)));
+      }
+    }
+    int onHand = addition.book().piece(piece).onHand();
+    return Optional.of(new Stock((int) taken, onHand, meant));
   }
 
   private List<Slip> slips(Plan plan) {

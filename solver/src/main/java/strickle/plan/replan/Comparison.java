@@ -94,14 +94,32 @@ public final class Comparison {
         Duration.between(move.before().get().start(), move.after().get().start()).toMinutes());
   }
 
-  /** The orders that get later or earlier, in the order of the plan after. */
+  /** The orders that only the plan after has, in its order. */
+  public static List<OrderOutcome> newOrders(Plan before, Plan after) {
+    List<String> known = before.orders().stream().map(OrderOutcome::order).toList();
+    return after.orders().stream().filter(order -> !known.contains(order.order())).toList();
+  }
+
+  /** Ids of the orders that only the plan before has, in its order. */
+  public static List<String> goneOrders(Plan before, Plan after) {
+    List<String> known = after.orders().stream().map(OrderOutcome::order).toList();
+    return before.orders().stream()
+        .map(OrderOutcome::order)
+        .filter(order -> !known.contains(order))
+        .toList();
+  }
+
+  /**
+   * The orders that get later or earlier, or miss their due by more or less as it is another, in
+   * the order of the plan after.
+   */
   public static List<OrderShift> orders(Plan before, Plan after) {
     Map<String, OrderOutcome> was = new HashMap<>();
     before.orders().forEach(order -> was.put(order.order(), order));
     return after.orders().stream()
         .filter(order -> was.containsKey(order.order()))
         .map(order -> shift(was.get(order.order()), order))
-        .filter(shift -> shift.minutes() != 0)
+        .filter(shift -> shift.minutes() != 0 || shift.lateBefore() != shift.lateAfter())
         .toList();
   }
 

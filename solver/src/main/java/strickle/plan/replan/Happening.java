@@ -18,14 +18,15 @@ import strickle.book.Faulty;
  * @param lot poured: which lot of the plan
  * @param run demoulded, step, scrapped: which run of the plan
  * @param step step: which step of the route, counted from 1
- * @param person poured, demoulded, step: id of who did it; away: of who is away
+ * @param person poured, demoulded, step: id of who did it; away, back: of who is away
  * @param start poured, demoulded, step: when they began
  * @param end poured, demoulded, step: when they were done; empty while they are at it
  * @param pieces scrapped: how many pieces of the run are lost in all, 1 or more
- * @param form broken: id of the form
- * @param count broken: how many units of it break, 1 or more
- * @param from away: the first minute away; broken: since when
- * @param to away: the first minute back
+ * @param form broken, mended: id of the form
+ * @param count broken, mended: how many units of it, 1 or more
+ * @param from away: the first minute away; broken: since when; back, mended: from when on
+ * @param to away: the first minute back; broken: from when on it is mended or replaced, if that is
+ *     known
  */
 public record Happening(
     HappeningKind kind,
@@ -55,15 +56,17 @@ public record Happening(
     boolean ofRun = isTask(kind) && kind != HappeningKind.POURED;
     parts.of(".run", run.isPresent(), ofRun || kind == HappeningKind.SCRAPPED);
     parts.of(".step", step.isPresent(), kind == HappeningKind.STEP);
-    parts.of(".person", person.isPresent(), isTask(kind) || kind == HappeningKind.AWAY);
+    boolean absence = kind == HappeningKind.AWAY || kind == HappeningKind.BACK;
+    parts.of(".person", person.isPresent(), isTask(kind) || absence);
     parts.of(".start", start.isPresent(), isTask(kind));
     parts.of(".end", end.isPresent(), end.isPresent() && isTask(kind));
     parts.of(".pieces", pieces.isPresent(), kind == HappeningKind.SCRAPPED);
-    parts.of(".form", form.isPresent(), kind == HappeningKind.BROKEN);
-    parts.of(".count", count.isPresent(), kind == HappeningKind.BROKEN);
-    boolean since = kind == HappeningKind.AWAY || kind == HappeningKind.BROKEN;
-    parts.of(".from", from.isPresent(), since);
-    parts.of(".to", to.isPresent(), kind == HappeningKind.AWAY);
+    boolean breakage = kind == HappeningKind.BROKEN || kind == HappeningKind.MENDED;
+    parts.of(".form", form.isPresent(), breakage);
+    parts.of(".count", count.isPresent(), breakage);
+    parts.of(".from", from.isPresent(), absence || breakage);
+    boolean untilKnown = to.isPresent() && kind == HappeningKind.BROKEN;
+    parts.of(".to", to.isPresent(), untilKnown || kind == HappeningKind.AWAY);
     parts.atLeastOne(".step", step);
     parts.atLeastOne(".pieces", pieces);
     parts.atLeastOne(".count", count);
@@ -87,7 +90,8 @@ public record Happening(
       case POURED -> lot.orElseThrow() + "/pour";
       case DEMOULDED -> run.orElseThrow() + "/demould";
       case STEP -> run.orElseThrow() + "/step-" + step.orElseThrow();
-      case SCRAPPED, AWAY, BROKEN -> throw new IllegalStateException("no task: " + this);
+      case SCRAPPED, AWAY, BROKEN, BACK, MENDED ->
+          throw new IllegalStateException("no task: " + this);
     };
   }
 

@@ -13,5 +13,9 @@ public enum HappeningKind {
   /** Somebody is away. */
   AWAY,
   /** Units of a form are broken. */
-  BROKEN
+  BROKEN,
+  /** Somebody is back, or will be, before an absence was to be over. */
+  BACK,
+  /** Broken units of a form are mended or replaced, or will be. */
+  MENDED
 }

@@ -11,6 +11,7 @@ import strickle.book.Book;
 import strickle.book.Climate;
 import strickle.plan.Lot;
 import strickle.plan.Plan;
+import strickle.plan.Planning;
 import strickle.plan.Run;
 import strickle.plan.whatif.PlanReading.Holding;
 
@@ -89,7 +90,7 @@ public final class Ideas {
 
   /** Whether it is below 20 °C at any time of the plan. */
   private boolean isCool() {
-    LocalDateTime from = plan.from().toLocalDateTime();
+    LocalDateTime from = Planning.begins(plan).toLocalDateTime();
     LocalDateTime last = plan.totals().lastReady().toLocalDateTime();
     List<Climate> climate = book.studio().climate();
     for (int i = 0; i < climate.size(); i++) {

@@ -18,6 +18,7 @@ import strickle.plan.FormHold;
 import strickle.plan.Lot;
 import strickle.plan.OrderOutcome;
 import strickle.plan.Plan;
+import strickle.plan.Planning;
 import strickle.plan.Ready;
 import strickle.plan.Run;
 import strickle.plan.Task;
@@ -82,12 +83,13 @@ final class PlanReading {
             .toOffsetDateTime());
   }
 
+  /** The minute before which nothing new begins. */
   long from() {
-    return minute(plan.from());
+    return minute(Planning.begins(plan));
   }
 
   LocalDate firstDay() {
-    return local(plan.from());
+    return local(Planning.begins(plan));
   }
 
   /** The day on which the last task ends; the first when there are no tasks. */
@@ -136,7 +138,8 @@ final class PlanReading {
       Optional<RestsOn> rests = piece.route().get(i - 1).restsOn();
       if (rests.isPresent()) {
         boolean last = i == tasks.size() - 1;
-        long to = last ? readyOfRun.get(run.id()) : minute(tasks.get(i + 1).start());
+        long end = minute(tasks.get(i).end());
+        long to = last ? readyOfRun.getOrDefault(run.id(), end) : minute(tasks.get(i + 1).start());
         int pieces = run.castings() * book.mould(piece.mould()).cavities();
         int places = pieces * rests.get().placesEach();
         add(holdings, rests.get().station(), places, minute(tasks.get(i).start()), to);
@@ -144,8 +147,11 @@ final class PlanReading {
     }
   }
 
-  private static void add(
-      Map<String, List<Holding>> holdings, String id, int units, long from, long to) {
+  /** What is given back already is no matter. */
+  private void add(Map<String, List<Holding>> holdings, String id, int units, long from, long to) {
+    if (to <= from()) {
+      return;
+    }
     holdings.computeIfAbsent(id, any -> new ArrayList<>()).add(new Holding(id, units, from, to));
   }
 
@@ -162,7 +168,7 @@ final class PlanReading {
     return minute(tasksOfRun.get(run.id()).get(0).end());
   }
 
-  /** Every task with when it could have begun. */
+  /** Every task still to come with when it could have begun. */
   List<Queued> queue() {
     List<Queued> queue = new ArrayList<>();
     Map<String, Long> unitFree = new HashMap<>();
@@ -178,7 +184,9 @@ final class PlanReading {
       }
       boolean presses = lot.runs().stream().anyMatch(run -> isPressing(run.piece()));
       Task pour = pourOfLot.get(lot.id());
-      queue.add(new Queued(pour, allowed, minute(pour.start()), List.of(), presses));
+      if (!pour.isHistory()) {
+        queue.add(new Queued(pour, allowed, minute(pour.start()), List.of(), presses));
+      }
       lot.runs().forEach(run -> queueRest(run, pour, queue));
     }
     return queue;
@@ -189,10 +197,13 @@ final class PlanReading {
     Task before = pour;
     for (Task task : tasksOfRun.getOrDefault(run.id(), List.of())) {
       long start = minute(task.start());
-      long allowed = Math.max(minute(before.end()), waitsOver(run.id(), start));
+      long waited = Math.max(minute(before.end()), waitsOver(run.id(), start));
+      long allowed = Math.max(from(), waited);
       List<String> by =
           task.step().isPresent() ? piece.route().get(task.step().getAsInt() - 1).by() : List.of();
-      queue.add(new Queued(task, allowed, start, by, isPressing(run.piece())));
+      if (!task.isHistory()) {
+        queue.add(new Queued(task, allowed, start, by, isPressing(run.piece())));
+      }
       before = task;
     }
   }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import strickle.book.Book;
 import strickle.book.Piece;
 import strickle.book.Step;
@@ -84,8 +85,10 @@ final class Restated {
     for (int i = 0; i < piece.route().size(); i++) {
       Step step = piece.route().get(i);
       if (step.after().kind() == WaitKind.CURE) {
-        Instant from = tasks.get(key(run.id(), i)).end().toInstant();
-        hours.put(new Begun(run.id(), PlanWait.CURE, from), step.after().hours());
+        // A run of which nothing is left ends early.
+        Optional.ofNullable(tasks.get(key(run.id(), i)))
+            .map(before -> new Begun(run.id(), PlanWait.CURE, before.end().toInstant()))
+            .ifPresent(begun -> hours.put(begun, step.after().hours()));
       }
     }
   }

@@ -49,7 +49,8 @@ public final class WhatIf {
     this.book = book;
     this.present = present;
     this.changes = List.copyOf(changes);
-    this.changed = changes.stream().map(change -> change.on(book)).toList();
+    this.changed =
+        changes.stream().map(change -> Hereafter.of(book, change.on(book), present)).toList();
     this.searches = searches;
     found.add(present);
   }
@@ -64,9 +65,8 @@ public final class WhatIf {
    *     schedules that a dozen changes take some ten seconds on two processors
    * @param seed where the chance of each search begins
    * @param listener told how many {@link #searches} are over, one call at a time
-   * @throws Faulty when a change cannot be made in this book or is for a day before the plan
-   *     begins, or the plan has begun to be carried out; paths are {@code .changes[0]} and the
-   *     like, or {@code .present}
+   * @throws Faulty when a change cannot be made in this book or is for a day that is over or before
+   *     the plan begins; paths are {@code .changes[0]} and the like
    */
   public static WhatIf of(
       Book book,
@@ -82,10 +82,6 @@ public final class WhatIf {
 
   private static List<Fault> faults(Book book, Plan present, List<Change> changes) {
     List<Fault> faults = new ArrayList<>();
-    if (present.history().isPresent()) {
-      String found = "a plan of which a part has been carried out";
-      return List.of(new Fault(".present", found, "one laid out before anything has happened"));
-    }
     LocalDate first = new PlanReading(book, present).firstDay();
     for (int i = 0; i < changes.size(); i++) {
       String path = ".changes[" + i + "]";
@@ -94,10 +90,16 @@ public final class WhatIf {
       change
           .date()
           .filter(day -> day.isBefore(first))
-          .map(day -> new Fault(path, day.toString(), first + ", when the plan begins, or later"))
+          .map(day -> new Fault(path, day.toString(), first + since(present) + ", or later"))
           .ifPresent(faults::add);
     }
     return faults;
+  }
+
+  private static String since(Plan present) {
+    return present.history().isPresent()
+        ? ", when the plan was laid out anew"
+        : ", when the plan begins";
   }
 
   private static Effort usual(Plan plan, int searches) {

@@ -9,7 +9,10 @@ import strickle.book.Order;
 /** Puts the reasons of one late order into sentences, few of them and in order of time. */
 final class Explanation {
 
-  private static final int MOST_LINES = 7;
+  private static final int MOST_LINES = 9;
+
+  /** So many sentences say where the longest hold comes from. */
+  private static final int MOST_LINKS = 4;
 
   /** Less than a quarter of an hour changes nothing, unless the order is late by less. */
   private static final int WORTHWHILE_MINUTES = 15;
@@ -158,20 +161,32 @@ final class Explanation {
     return new WaitWords(floor, course).say().map(text -> new Line(course.task(0).end(), text));
   }
 
-  /** The most telling holds, and what the run that is in the way had waited for itself. */
+  /** The most telling holds, and what the longest of them comes from. */
   private List<Line> holds(Course course, int most) {
     List<Hold> telling =
         Telling.of(floor, course, worthwhile).byWeight().stream()
             .filter(hold -> !isBeforeOpening(hold, course))
             .toList();
+    if (telling.isEmpty()) {
+      return List.of();
+    }
+    List<Line> links = links(course, telling.get(0), most - 1);
     List<Line> lines = new ArrayList<>();
-    for (Hold hold : telling.stream().limit(most).toList()) {
+    for (Hold hold : telling.stream().limit(most - links.size()).toList()) {
       lines.add(new Line(hold.until(), words(course).say(hold)));
     }
-    if (lines.size() < most && !telling.isEmpty()) {
-      itself(telling.get(0)).ifPresent(lines::add);
-    }
+    lines.addAll(links);
     return lines;
+  }
+
+  /** What the longest of the holds comes from in the end. */
+  private List<Line> links(Course course, Hold hold, int most) {
+    List<Links.Link> links = Links.behind(floor, course, hold, worthwhile);
+    return new LinkWords(names, moments, this::words)
+        .say(hold, links).stream()
+            .limit(Math.clamp(most, 0, MOST_LINKS))
+            .map(text -> new Line(hold.until(), text))
+            .toList();
   }
 
   /** Closed hours from the plan's beginning on, when something else held the pour after them. */
@@ -179,18 +194,6 @@ final class Explanation {
     return hold instanceof Hold.Closed
         && hold.from() == moments.begins()
         && hold.until() < course.task(Chain.POUR).start();
-  }
-
-  private Optional<Line> itself(Hold hold) {
-    if (!(hold instanceof Hold.Taken taken) || taken.holders().isEmpty()) {
-      return Optional.empty();
-    }
-    Course blocking = taken.holders().get(0);
-    return Telling.of(floor, blocking, worthwhile).byWeight().stream()
-        .filter(one -> one.until() < hold.until() && !(one instanceof Hold.Nothing))
-        .filter(one -> one.until() > 0 && one.stage() <= Chain.DEMOULD)
-        .findFirst()
-        .map(one -> new Line(hold.until(), words(blocking).sayItself(one)));
   }
 
   private HoldWords words(Course course) {

@@ -33,6 +33,10 @@ final class Floor {
   private final Set<String> helpers;
 
   private final Map<Thing, Integer> more;
+
+  /** What is broken for a while. */
+  private final Map<Thing, List<Usage.Lost>> lost;
+
   private final List<Course> courses;
 
   private final Map<String, Hands> hands = new HashMap<>();
@@ -46,6 +50,7 @@ final class Floor {
       Map<String, Calendar> hours,
       Set<String> helpers,
       Map<Thing, Integer> more,
+      Map<Thing, List<Usage.Lost>> lost,
       List<Course> courses) {
     this.book = book;
     this.cover = cover;
@@ -54,6 +59,7 @@ final class Floor {
     this.hours = hours;
     this.helpers = helpers;
     this.more = more;
+    this.lost = lost;
     this.courses = courses;
   }
 
@@ -61,7 +67,7 @@ final class Floor {
   static Floor of(
       Book book, Cover cover, Moments moments, Map<String, Calendar> hours, List<Course> courses) {
     RoomPace room = RoomPace.of(book.studio().climate(), book.studio().timeZone());
-    return new Floor(book, cover, moments, room, hours, Set.of(), Map.of(), courses);
+    return new Floor(book, cover, moments, room, hours, Set.of(), Map.of(), Map.of(), courses);
   }
 
   Book book() {
@@ -133,7 +139,8 @@ final class Floor {
   }
 
   Usage usage(Thing thing) {
-    return usages.computeIfAbsent(thing, one -> new Usage(count(one), holdings(one)));
+    return usages.computeIfAbsent(
+        thing, one -> new Usage(count(one), holdings(one), lost.getOrDefault(one, List.of())));
   }
 
   private int count(Thing thing) {
@@ -172,21 +179,29 @@ final class Floor {
 
   /** The floor with these runs and no others. */
   Floor with(List<Course> others) {
-    return new Floor(book, cover, moments, room, hours, helpers, more, others);
+    return new Floor(book, cover, moments, room, hours, helpers, more, lost, others);
   }
 
   /** The floor with more of a thing. */
   Floor withMore(Thing thing, int units) {
     Map<Thing, Integer> grown = new HashMap<>(more);
     grown.merge(thing, units, Integer::sum);
-    return new Floor(book, cover, moments, room, hours, helpers, grown, courses);
+    return new Floor(book, cover, moments, room, hours, helpers, grown, lost, courses);
+  }
+
+  /** The floor with something broken for a while. */
+  Floor withLost(Thing thing, Usage.Lost some) {
+    Map<Thing, List<Usage.Lost>> grown = new HashMap<>(lost);
+    grown.merge(
+        thing, List.of(some), (one, other) -> Stream.concat(one.stream(), other.stream()).toList());
+    return new Floor(book, cover, moments, room, hours, helpers, more, grown, courses);
   }
 
   /** The floor with other hours for one person. */
   Floor withHours(String person, Calendar calendar) {
     Map<String, Calendar> changed = new LinkedHashMap<>(hours);
     changed.put(person, calendar);
-    return new Floor(book, cover, moments, room, changed, helpers, more, courses);
+    return new Floor(book, cover, moments, room, changed, helpers, more, lost, courses);
   }
 
   /** The floor with somebody more, who may do anything, in such hours. */
@@ -194,11 +209,11 @@ final class Floor {
     Set<String> grown = new LinkedHashSet<>(helpers);
     grown.add(name);
     Floor open = withHours(name, calendar);
-    return new Floor(book, cover, moments, room, open.hours, grown, more, courses);
+    return new Floor(book, cover, moments, room, open.hours, grown, more, lost, courses);
   }
 
   /** The floor in another room. */
   Floor withRoom(RoomPace otherRoom) {
-    return new Floor(book, cover, moments, otherRoom, hours, helpers, more, courses);
+    return new Floor(book, cover, moments, otherRoom, hours, helpers, more, lost, courses);
   }
 }

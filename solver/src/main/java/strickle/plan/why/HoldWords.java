@@ -73,8 +73,15 @@ final class HoldWords {
       wanted.add(names.wanted(taken.things().get(i), taken.units().get(i)));
     }
     String holders =
-        taken.holders().isEmpty() ? "" : ", which " + names.runs(taken.holders()) + have;
+        taken.holders().isEmpty() ? broken(taken) : ", which " + names.runs(taken.holders()) + have;
     return " for " + Names.list(wanted) + " until " + moments.say(taken.until()) + holders;
+  }
+
+  private String broken(Hold.Taken taken) {
+    boolean broken =
+        taken.things().stream()
+            .anyMatch(thing -> usages.apply(thing).isBrokenAt(taken.until() - 1));
+    return broken ? ", when it is whole again" : "";
   }
 
   /** Why, without saying what for. */

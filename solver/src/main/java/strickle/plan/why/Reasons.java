@@ -31,10 +31,22 @@ public final class Reasons {
     Cover cover = Cover.of(plan.coverPercent());
     Floor whole = Floor.of(book, cover, moments, hours, Courses.of(book, plan, moments));
     for (History.Broken broken : plan.history().map(History::broken).orElse(List.of())) {
-      whole = whole.withMore(Thing.form(broken.form()), -broken.units().size());
+      whole = broken(whole, moments, broken);
     }
     floor = whole;
     serving = Serving.of(floor);
+  }
+
+  /** What will be whole again is there by then; nothing else comes back. */
+  private static Floor broken(Floor floor, Moments moments, History.Broken broken) {
+    Thing form = Thing.form(broken.form());
+    int units = broken.units().size();
+    int from = moments.minute(broken.from());
+    int to = broken.to().map(moments::minute).orElse(Usage.NEVER);
+    if (broken.to().isEmpty()) {
+      return floor.withMore(form, -units);
+    }
+    return from < to ? floor.withLost(form, new Usage.Lost(from, to, units)) : floor;
   }
 
   /** Whether an order has everything then as these reasons read the plan. */
@@ -47,7 +59,7 @@ public final class Reasons {
    * Why an order is late: what is late and by how much, what held it on its way in order of time,
    * and last what would free it.
    *
-   * @return 2 to 7 sentences without a full stop; empty when the order is on time
+   * @return 2 to 9 sentences without a full stop; empty when the order is on time
    * @throws IllegalArgumentException when the book has no such order
    */
   public List<String> of(String orderId) {

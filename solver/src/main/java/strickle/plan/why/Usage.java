@@ -21,16 +21,36 @@ final class Usage {
    */
   record Holding(Course course, int from, int to, int units) {}
 
+  /**
+   * So much of it broken.
+   *
+   * @param from since which minute
+   * @param to from which minute on it is whole again
+   * @param units how much
+   */
+  record Lost(int from, int to, int units) {}
+
   private final int count;
   private final List<Holding> holdings;
+  private final List<Lost> lost;
 
   /** Units taken from each minute on. */
   private final TreeMap<Integer, Integer> taken = new TreeMap<>();
 
   Usage(int count, List<Holding> holdings) {
+    this(count, holdings, List.of());
+  }
+
+  /** A thing of which some is broken for a while, which is as if it were taken. */
+  Usage(int count, List<Holding> holdings, List<Lost> lost) {
     this.count = count;
     this.holdings = holdings;
+    this.lost = lost;
     TreeMap<Integer, Integer> changes = new TreeMap<>();
+    for (Lost one : lost) {
+      changes.merge(one.from(), one.units(), Integer::sum);
+      changes.merge(one.to(), -one.units(), Integer::sum);
+    }
     for (Holding holding : holdings) {
       changes.merge(holding.from(), holding.units(), Integer::sum);
       changes.merge(holding.to(), -holding.units(), Integer::sum);
@@ -88,6 +108,11 @@ final class Usage {
         .filter(holding -> holding.from() < to && from < holding.to())
         .sorted(Comparator.comparingInt(Holding::from))
         .toList();
+  }
+
+  /** Whether some of it is broken at a minute. */
+  boolean isBrokenAt(int minute) {
+    return lost.stream().anyMatch(one -> one.from() <= minute && minute < one.to());
   }
 
   int takenAt(int minute) {
