@@ -65,9 +65,11 @@ class OrdersTest {
   @Test
   void ofATableTheGoodOrdersAreTakenAndEveryBadRowIsTold() {
     String csv =
-        "order,for,due,piece,quantity\n"
-            + "T-1,a florist,2027-04-20T10:00,doorstop-brick,2\n"
-            + "T-2,a florist,2027-04-20T10:00,no-such-piece,2\n";
+        """
+        order,for,due,piece,quantity
+        T-1,a florist,2027-04-20T10:00,doorstop-brick,2
+        T-2,a florist,2027-04-20T10:00,no-such-piece,2
+        """;
     try (Screen screen = Screen.of(house, Look.WIDE)) {
       screen.open("/orders");
       screen

@@ -50,8 +50,11 @@ class ShelfTest {
   @Test
   void aMeshThatIsNotClosedIsRefusedWithItsOpenEdges() {
     String open =
-        "solid open\nfacet normal 0 0 1 outer loop vertex 0 0 0 vertex 9 0 0 vertex 0 9 0 endloop"
-            + " endfacet\nendsolid open\n";
+        """
+        solid open
+        facet normal 0 0 1 outer loop vertex 0 0 0 vertex 9 0 0 vertex 0 9 0 endloop endfacet
+        endsolid open
+        """;
     try (Screen screen = Screen.of(house, Look.WIDE)) {
       screen.open("/shelf/moulds/lantern-tall");
       screen.field("Told by").selectOption("a mesh (STL)");
