@@ -10,11 +10,12 @@ import {Conflict, Problem, Unreachable} from './problem.js';
  * Sends one.
  *
  * @param {import('./outbox.js').Waiting} waiting
+ * @param {{hold?: boolean}} [how] hold: what is refused goes on waiting, for somebody to decide
  * @returns {Promise<"sent"|"kept">} kept when the service is away
  * @throws {Problem} when it is refused
  * @throws {Conflict} when somebody else was there first
  */
-export async function sendNow(waiting) {
+export async function sendNow(waiting, {hold = false} = {}) {
   if (!connection.isUp) {
     return 'kept';
   }
@@ -25,7 +26,9 @@ export async function sendNow(waiting) {
       connection.back();
       return 'kept';
     }
-    outbox.forget(waiting.key);
+    if (!hold) {
+      outbox.forget(waiting.key);
+    }
     throw failed;
   }
   outbox.forget(waiting.key);
@@ -34,20 +37,20 @@ export async function sendNow(waiting) {
 
 /**
  * Sends all that waits for a studio, oldest first; one window at a time where the browser can see to
- * that.
+ * that. What is refused goes on waiting.
  *
- * @returns {Promise<{waiting: object, problem: Error}|null>} the last that was refused, if any
+ * @returns {Promise<{waiting: object, problem: Error}[]>} what was refused
  */
 export function sendAll(studio) {
   const send = async () => {
-    let refused = null;
+    const refused = [];
     for (const waiting of outbox.of(studio)) {
       try {
-        if (await sendNow(waiting) === 'kept') {
+        if (await sendNow(waiting, {hold: true}) === 'kept') {
           break;
         }
       } catch (problem) {
-        refused = {waiting, problem};
+        refused.push({waiting, problem});
       }
     }
     return refused;

@@ -11,6 +11,7 @@ import {settings} from './settings.js';
 import {say} from './words.js';
 import '../parts/states.js';
 import {tell} from '../parts/undo.js';
+import './refusal.js';
 
 const BESIDE = ['settings', 'start'];
 const NARROW = window.matchMedia('(max-width: 47.99rem)');
@@ -143,8 +144,7 @@ class Shell extends LitElement {
     return html`<div role="status">
       ${this.away ? html`<div class="banner"><p>${say('shell.away')} ${say('shell.awayKept')}</p></div>` : ''}
       </div>
-      ${studio.refused ? html`<div class="banner" role="alert"><p>${say('shell.refused')}: ${studio.refused.problem.message}</p>
-        <button @click=${() => studio.forgetRefused()}>${say('shell.fine')}</button></div>` : ''}
+      ${studio.refusals.length > 0 ? html`<s-refusal .refusal=${studio.refusals[0]}></s-refusal>` : ''}
       ${studio.isDemo && !BESIDE.includes(this.shown) ? html`<div class="banner demo"><p>${say('shell.demo')}</p><button @click=${this.#leaveDemo}>${say('shell.leaveDemo')}</button></div>` : ''}`;
   }
 

@@ -29,8 +29,8 @@ class Studio extends EventTarget {
   progress = [];
   /** How many changes have not reached the service. */
   unsent = 0;
-  /** A change of before that was refused after all, as {waiting, problem}; null when there is none. */
-  refused = null;
+  /** Changes that waited and were refused after all, as {waiting, problem}; they wait on. */
+  refusals = [];
   /** Why the studio could not be read; null when it could. */
   trouble = null;
 
@@ -218,17 +218,27 @@ class Studio extends EventTarget {
       return;
     }
     if (outbox.of(this.studio.id).length > 0) {
-      this.refused = await sendAll(this.studio.id) ?? this.refused;
+      this.refusals = await sendAll(this.studio.id);
       this.#tags.book = '';
     }
     await this.refresh();
     this.#count();
   }
 
-  /** Forgets the refused change once it has been read. */
-  forgetRefused() {
-    this.refused = null;
-    this.#told();
+  /**
+   * Settles the first of the refused changes.
+   *
+   * @param {{base: object|null, mine: object|null}} [choice] what shall stand after a conflict; without
+   *   it the change is given up
+   */
+  async settleRefusal(choice) {
+    const {waiting} = this.refusals.shift();
+    outbox.forget(waiting.key);
+    if (choice) {
+      await this.#send({collection: waiting.collection, id: waiting.id, ...choice});
+    }
+    await this.#readBook();
+    this.#count();
   }
 
   #count() {

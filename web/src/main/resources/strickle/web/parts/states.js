@@ -8,6 +8,11 @@ export class Busy extends LitElement {
 
   static properties = {label: {}};
 
+  connectedCallback() {
+    super.connectedCallback();
+    this.setAttribute('aria-busy', 'true');
+  }
+
   static styles = [sheet, css`
     :host { min-height: 6rem; padding: var(--s4) 0; color: var(--slate-2); }
     p { animation: come 0s 0.4s backwards; }

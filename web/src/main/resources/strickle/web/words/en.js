@@ -1,6 +1,9 @@
 /** The words of the shell and of the small parts every room uses; each room's own are in en/. */
 
+import trade from './en/trade.js';
+
 export default {
+  trade,
   shell: {
     name: 'Strickle',
     skip: 'To the room',
@@ -15,9 +18,9 @@ export default {
     leaveDemo: 'Leave it and begin your own',
     left: 'The made-up studio is put away.',
     myStudio: 'My studio',
-    refused: 'A change that was kept while the service was away was refused',
+    refused: 'A change of {what} {id}, kept while the service was away, was refused',
     look: 'Look at it',
-    fine: 'All right',
+    giveUp: 'Give it up',
     older: 'This page is older than the service.',
     reload: 'Load it again',
     nowhere: 'There is no such place here.',

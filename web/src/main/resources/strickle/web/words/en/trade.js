@@ -1,0 +1,26 @@
+/** What the fields and lists of a studio are called, wherever a change of one is told. */
+
+export default {
+  studio: 'the studio', people: 'person', stations: 'station', forms: 'form', moulds: 'mould', materials: 'material', mixes: 'mix',
+  pieces: 'piece', orders: 'order', channels: 'way of selling', fairs: 'fair', pins: 'pin', progress: 'what has happened',
+  drying: 'drying log', 'plan-in-use': 'plan in use',
+  id: 'id', name: 'name', currency: 'currency', timeZone: 'time zone', wagePerHour: 'what an hour is paid',
+  overheadPerMonth: 'what the studio costs in a month', productiveHoursPerMonth: 'hours in a month in which pieces are made',
+  batchLimitGrams: 'the most a batch may weigh (g)', climate: 'the room', from: 'from', to: 'to', at: 'at', temperatureC: 'temperature (°C)',
+  humidityPercent: 'humidity (%)', hours: 'hours', exceptions: 'special days', date: 'date', places: 'places', count: 'how many',
+  costEach: 'cost of one', lifeCastings: 'castings it lasts', form: 'form', cavities: 'pieces from one filling', volumeMl: 'volume (ml)',
+  shape: 'shape', mesh: 'mesh', wastePercent: 'waste (%)', prepMinutes: 'laying out (min)', pourMinutes: 'pouring (min)',
+  demouldMinutes: 'taking out (min)', setHours: 'in the mould (h)', setAtMostHours: 'in the mould at most (h)', core: 'core',
+  displacedMl: 'displaces (ml)', massGrams: 'weighs (g)', safetyFactor: 'safety factor', consumes: 'uses up', material: 'material',
+  quantity: 'how many', kind: 'kind', unit: 'unit', relativeDensity: 'relative density', cementPercent: 'cement (%)',
+  mostPercentOfCement: 'most of the cement (%)', pack: 'pack', price: 'price', onHand: 'on hand', leadDays: 'days to arrive',
+  swatch: 'colour', dry: 'dry materials', parts: 'parts', pigment: 'pigment', percent: 'percent', of: 'of', water: 'water',
+  airPercent: 'air (%)', wetDensityKgPerM3: 'wet density (kg/m³)', mixMinutes: 'mixing (min)', workingMinutes: 'can be worked (min)',
+  washMinutes: 'washing up (min)', mould: 'mould', mix: 'mix', goodPercent: 'turn out (%)', typicalRun: 'usual run', route: 'route',
+  step: 'step', setupMinutes: 'setting up (min)', minutesEach: 'minutes each', after: 'after', wait: 'wait', atMostHours: 'at most (h)',
+  by: 'by', restsOn: 'rests on', station: 'station', placesEach: 'places each', finalDryHours: 'dries at the end (h)', packing: 'packing',
+  leftoverValue: 'worth left over', for: 'for', due: 'due', weight: 'weight', lines: 'pieces ordered', piece: 'piece',
+  percentFee: 'fee (%)', fixedFee: 'fixed fee', discountPercent: 'discount (%)', opens: 'opens', tableCost: 'table', channel: 'way of selling',
+  demand: 'what may sell', low: 'low', likely: 'likely', high: 'high', castings: 'castings', start: 'start', end: 'end', person: 'person',
+  lot: 'lot', run: 'run', weighings: 'weighings', grams: 'grams',
+};
