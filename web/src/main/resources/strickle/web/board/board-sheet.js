@@ -52,7 +52,7 @@ export const boardSheet = css`
   .bar.group { background-color: var(--lime-2); color: var(--slate); line-height: 22px; }
   .bar.pin { border: 2px dashed var(--terracotta); background-color: var(--terracotta-wash); line-height: 19px; }
   .bar.pinned { border-inline-start: 5px double var(--terracotta); }
-  .bar.form, .bar.life, .bar.task { cursor: grab; }
+  .bar.form, .bar.life { cursor: grab; }
   .bar.flag { background: var(--moss-wash); color: var(--slate); border-color: var(--moss); border-inline-start: 3px solid var(--moss); margin-block: 0; inset-block: auto; height: 24px; line-height: 22px; border-radius: 0 var(--corner) var(--corner) 0; }
   .head .bar.group { inset-block: auto; height: 24px; background: var(--lime-2); }
   .bar.flag.behind-time, .head .bar.group.behind-time { background-color: var(--oxide-wash); border-color: var(--oxide); color: var(--oxide); font-weight: 600; }

@@ -9,7 +9,8 @@ const EDGE = 36;
 const EDGE_SPEED = 14;
 const KEY_STEP = 3 * STEP;
 
-const lotOf = bar => (bar.kind === 'task' && bar.task.kind !== 'pour' ? null : bar.lot ?? null);
+/** What can be taken hold of: a run from its pour on, and a pour among somebody's hands. */
+const lotOf = bar => (bar.kind === 'stay' || (bar.kind === 'task' && bar.task.kind !== 'pour') ? null : bar.lot ?? null);
 
 export class Dragging {
   #moving = null;
@@ -43,7 +44,7 @@ export class Dragging {
   }
 
   #begin(node) {
-    const {bar, x, width} = node.item;
+    const {bar, width} = node.item;
     const lot = lotOf(bar);
     this.host.peeking.out();
     const ghost = node.cloneNode(true);
@@ -51,8 +52,7 @@ export class Dragging {
     ghost.removeAttribute('id');
     ghost.setAttribute('aria-hidden', 'true');
     node.parentElement.append(ghost);
-    const beginning = bar.kind === 'stay' ? x : this.host.board.axis.xOf(lot.pour.from);
-    return {node, ghost, lot, x: beginning, width, person: lot.pour.person, frame: 0, place: null};
+    return {node, ghost, lot, x: this.host.board.axis.xOf(lot.pour.from), width, person: lot.pour.person, frame: 0, place: null};
   }
 
   /** Once a frame: the ghost goes to the nearest place there is for it. */

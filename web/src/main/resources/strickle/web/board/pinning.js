@@ -16,12 +16,13 @@ export const movable = lot => Boolean(lot?.pour) && !lot.pour.done && !lot.pour.
  * @param {object} lot
  * @param {number} minute where it is wanted to begin
  * @param {string} person
+ * @param {number} [step] the minutes it is rounded to
  * @returns {{start: number, person: string, fits: boolean}} fits is false where the person is never open long enough there
  */
-export function placeFor(week, lot, minute, person) {
+export function placeFor(week, lot, minute, person, step = STEP) {
   const length = minutesOf(lot);
   const windows = (week.windows.get(person) ?? []).filter(window => window.to - window.from >= length);
-  const wanted = Math.max(week.starts, Math.round(minute / STEP) * STEP);
+  const wanted = Math.max(week.starts, Math.round(minute / step) * step);
   const after = windowAt(windows, wanted);
   const before = windows.findLast(window => window.to <= wanted);
   const starts = [after, before].filter(Boolean).map(window => Math.min(window.to - length, Math.max(window.from, wanted)));

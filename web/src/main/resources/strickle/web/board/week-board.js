@@ -105,12 +105,16 @@ export class WeekBoard extends LitElement {
 
   /** The minute at the left edge of what is seen. */
   get leftMinute() {
-    return this.board.axis.minuteAt(this.viewNode.scrollLeft);
+    return this.#minuteAtLeft(1); // a browser scrolls by whole pixels: a midnight is not to become the day before
+  }
+
+  #minuteAtLeft(into) {
+    return this.board.axis.minuteAt(this.viewNode.scrollLeft + into);
   }
 
   /** Lays everything anew, with the same minute at the left edge. */
   #lay() {
-    const kept = this.board ? this.leftMinute : this.at ?? this.now ?? this.week.starts;
+    const kept = this.board ? this.#minuteAtLeft(0) : this.at ?? this.now ?? this.week.starts;
     const focused = this.viewNode.contains(this.renderRoot.activeElement);
     const last = this.board ? this.#activeBar() : null;
     this.#frame ??= new Frame(this);

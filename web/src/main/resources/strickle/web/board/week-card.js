@@ -33,7 +33,9 @@ export class WeekCard extends LitElement {
     .foot { padding: var(--s2) var(--s4); border-block-start: var(--border) solid var(--line); background: var(--lime-2); }
     h2 { font-size: var(--t3); margin-inline-end: auto; }
     h3 { font-size: var(--t2); margin-block: var(--s3) 2px; }
+    h2:focus { outline: none; }
     header { display: flex; gap: var(--s3); align-items: flex-start; }
+    header > div { flex: 1; }
     ul { list-style: none; padding: 0; }
     li { margin-block: 2px; max-width: 60ch; }
     .members button { width: 100%; justify-content: flex-start; text-align: start; min-height: 30px; margin-block-end: 2px; }

@@ -44,7 +44,7 @@ export class MoveDialog extends LitElement {
   }
 
   #place() {
-    return /^\d{4}-\d\d-\d\dT\d\d:\d\d/.test(this.start ?? '') ? placeFor(this.week, this.lot, localMinute(this.start, this.week.zone), this.person) : null;
+    return /^\d{4}-\d\d-\d\dT\d\d:\d\d/.test(this.start ?? '') ? placeFor(this.week, this.lot, localMinute(this.start, this.week.zone), this.person, 1) : null;
   }
 
   async #save() {
