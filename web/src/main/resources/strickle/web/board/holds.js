@@ -114,5 +114,5 @@ const rank = (hold) => ORDER.indexOf(hold.kind);
 function telling(holds) {
   const [last, ...rest] = holds;
   const own = rest.find((hold) => ['form', 'station', 'wait'].includes(hold.kind) && hold.kind !== last.kind);
-  return own && ['busy', 'opens', 'pin'].includes(last.kind) ? [last, own] : [last];
+  return own && ['busy', 'opens'].includes(last.kind) ? [last, own] : [last];
 }
