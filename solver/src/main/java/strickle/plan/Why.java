@@ -27,7 +27,7 @@ public final class Why {
    *
    * @param plan a plan of this book that the audit finds nothing in
    * @param orderId id of one of the book's orders
-   * @return 2 to 9 sentences without a full stop, with names and local times; empty when the order
+   * @return 2 to 7 sentences without a full stop, with names and local times; empty when the order
    *     is on time
    * @throws IllegalArgumentException when the book has no such order or the plan is not of this
    *     book

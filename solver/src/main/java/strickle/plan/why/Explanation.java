@@ -9,7 +9,7 @@ import strickle.book.Order;
 /** Puts the reasons of one late order into sentences, few of them and in order of time. */
 final class Explanation {
 
-  private static final int MOST_LINES = 9;
+  private static final int MOST_LINES = 7;
 
   /** So many sentences say where the longest hold comes from. */
   private static final int MOST_LINKS = 4;

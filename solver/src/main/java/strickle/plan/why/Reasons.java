@@ -59,7 +59,7 @@ public final class Reasons {
    * Why an order is late: what is late and by how much, what held it on its way in order of time,
    * and last what would free it.
    *
-   * @return 2 to 9 sentences without a full stop; empty when the order is on time
+   * @return 2 to 7 sentences without a full stop; empty when the order is on time
    * @throws IllegalArgumentException when the book has no such order
    */
   public List<String> of(String orderId) {
