@@ -237,23 +237,17 @@ class EveryOperationTest {
     String piece = first("pieces").path("id").asString();
     String form = first("forms").path("id").asString();
     String fair = first("fairs").path("id").asString();
-    take(
-        "promise",
-        "{\"date\": \"kept\", \"promise\": {\"piece\": \""
-            + piece
-            + "\", \"quantity\": 1, \"schedules\": 5}}");
-    take("what-if", "{\"changes\": [\"form:" + form + "+1\"], \"schedules\": 20}");
-    take(
-        "fair",
-        "{\"usePlan\": true, \"build\": {\"fair\": \""
-            + fair
-            + "\", \"from\": \"2027-03-01T00:00\", \"schedules\": 5}}");
+    String promise = "{'piece': '" + piece + "', 'quantity': 1, 'schedules': 5}";
+    take("promise", "{'date': 'kept', 'promise': " + promise + "}");
+    take("what-if", "{'changes': ['form:" + form + "+1'], 'schedules': 20}");
+    String build = "{'fair': '" + fair + "', 'from': '2027-03-01T00:00', 'schedules': 5}";
+    take("fair", "{'usePlan': true, 'build': " + build + "}");
     ask("POST", "/api/learn/take", "{}", "If-Match", tag("/api/book"));
   }
 
   private void take(String what, String body) {
     String before = tag("/api/book");
-    ask("POST", "/api/" + what + "/take", body, "If-Match", before);
+    ask("POST", "/api/" + what + "/take", body.replace('\'', '"'), "If-Match", before);
     assertNotEquals(before, tag("/api/book"), what);
     ask("POST", "/api/undo", "", "If-Match", tag("/api/book"));
   }
