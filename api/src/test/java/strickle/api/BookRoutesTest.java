@@ -155,7 +155,8 @@ class BookRoutesTest {
 
   @Test
   void whatIsNotThereIsRefusedLikeEverythingElse() {
-    for (String path : List.of("/api/nowhere", "/", "/api/stations/none", "/api/journal/77")) {
+    for (String path :
+        List.of("/api/nowhere", "/api/book/nowhere", "/api/stations/none", "/api/journal/77")) {
       HttpResponse<String> none = web.get(path);
       assertEquals(404, none.statusCode(), path);
       assertTrue(none.body().contains("\"title\": \"Not there\""), none.body());
