@@ -3,6 +3,7 @@ package strickle.page;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.util.Map;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
@@ -10,11 +11,15 @@ import org.junit.jupiter.api.extension.ExtensionContext;
 /** One browser for all tests, started when the first needs it and ended after the last. */
 final class Browsers implements BeforeAllCallback {
 
+  /** Longer than any page takes, also on a machine that does much else. */
+  private static final double PATIENCE_MS = 30_000;
+
   private static Open open;
 
   private record Open(Playwright playwright, Browser browser) implements AutoCloseable {
 
     static Open start() {
+      PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
       Playwright playwright =
           Playwright.create(
               new Playwright.CreateOptions()

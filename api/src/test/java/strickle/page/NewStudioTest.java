@@ -57,7 +57,7 @@ class NewStudioTest {
     screen.field("Name").last().fill("Lea");
     screen.picture("first-questions");
     screen.button("Make my first book").click();
-    assertThat(screen.heading("Orders")).isVisible();
+    assertThat(screen.heading("There are no orders.")).isVisible();
   }
 
   private static void order(Screen screen) {

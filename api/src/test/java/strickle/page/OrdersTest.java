@@ -55,6 +55,7 @@ class OrdersTest {
       screen.open("/orders/new");
       screen.field("How many").fill("none");
       screen.button("Save").click();
+      assertThat(screen.text(Pattern.compile("not right yet"))).isVisible();
       assertEquals("summary", screen.focused("e => e.className"));
       screen.link("How many").click();
       assertEquals("box", screen.focused("e => e.id"));

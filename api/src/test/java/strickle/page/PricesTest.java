@@ -66,14 +66,6 @@ class PricesTest {
     }
   }
 
-  @Test
-  void aPriceTheChannelTakesWholeIsToldAsNone() {
-    try (Screen screen = Screen.of(house, Look.WIDE)) {
-      screen.open("/prices/doorstop-brick?margin=99");
-      assertThat(screen.text("no price does").first()).isVisible();
-    }
-  }
-
   private static double number(String json, String name) {
     Matcher found = Pattern.compile('"' + name + "\": (-?[0-9.]+)").matcher(json);
     assertTrue(found.find(), json);

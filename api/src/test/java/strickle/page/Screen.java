@@ -120,8 +120,10 @@ final class Screen implements AutoCloseable {
     return page.getByRole(AriaRole.HEADING, new Page.GetByRoleOptions().setName(name));
   }
 
+  /** A box by its label, letters only, whether or not it says that nothing is needed. */
   Locator field(String label) {
-    return page.getByLabel(label);
+    return page.getByLabel(
+        Pattern.compile("^\\s*" + label + "(\\s+not needed)?\\s*$")); // no label has signs
   }
 
   Locator button(Pattern name) {

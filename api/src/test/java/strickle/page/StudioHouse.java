@@ -24,6 +24,7 @@ final class StudioHouse implements AutoCloseable {
   private final Path folder;
   private final SettableClock clock = new SettableClock(NOON);
   private Service service;
+  private int port;
 
   private StudioHouse(Path folder) {
     this.folder = folder;
@@ -77,12 +78,13 @@ final class StudioHouse implements AutoCloseable {
 
   /** Ends the service; {@link #again} starts it at the same port. */
   void end() {
+    port = service.port();
     service.close();
   }
 
   /** Starts it again at the same port. */
   void again() {
-    service = start(service.port());
+    service = start(port);
   }
 
   /** Asks the service, as no page would: to prepare a test or to see what was kept. */

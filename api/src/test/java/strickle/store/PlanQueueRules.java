@@ -13,13 +13,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.Set;
-import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.concurrent.TimeUnit;
-import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterEach;
@@ -32,11 +30,8 @@ import strickle.book.Faulty;
 import strickle.demo.Demo;
 import strickle.demo.Size;
 import strickle.json.BookParts;
-import strickle.plan.Effort;
 import strickle.plan.Plan;
-import strickle.plan.PlanRequest;
 import strickle.plan.Planning;
-import strickle.plan.Progress;
 import strickle.store.KeptPlan.State;
 
 /** What the queue of plans promises, on whatever database. */
@@ -79,10 +74,10 @@ abstract class PlanQueueRules {
           }
           return entries;
         });
-    queue(new Real());
+    queue(new RealWork());
     KeptPlan plan = until(id, KeptPlan::isOver);
     assertEquals(State.DONE, plan.state(), plan.toString());
-    Plan made = Planning.of(BOOK, request(plan.asked()), better -> {}).run();
+    Plan made = Planning.of(BOOK, RealWork.request(plan.asked()), better -> {}).run();
     assertEquals(Optional.of(made), studio.plans().result(id));
     assertEquals(Optional.of(made.totals()), plan.totals());
     assertEquals(Optional.of(BOOK), studio.plans().book(id));
@@ -91,7 +86,7 @@ abstract class PlanQueueRules {
 
   @Test
   void plansAreMadeInTurnOneAtATime() {
-    Held held = new Held();
+    HeldWork held = new HeldWork();
     PlanQueue queue = queue(held);
     List<String> ids = List.of(add(queue, 1), add(queue, 2), add(queue, 3));
     until(ids.get(0), plan -> plan.state() == State.RUNNING);
@@ -108,7 +103,7 @@ abstract class PlanQueueRules {
 
   @Test
   void aStoppedPlanKeepsItsBestAndOneThatWaitedIsOverAtOnce() {
-    PlanQueue queue = queue(new Held());
+    PlanQueue queue = queue(new HeldWork());
     String first = add(queue, 1);
     String second = add(queue, 2);
     until(first, plan -> plan.state() == State.RUNNING);
@@ -137,21 +132,21 @@ abstract class PlanQueueRules {
 
   @Test
   void aPlanThatWasBeingMadeWhenTheProcessEndedIsMadeByTheNext() {
-    Held held = new Held();
+    HeldWork held = new HeldWork();
     PlanQueue first = queue(held);
     String running = add(first, 1);
     String waiting = add(first, 2);
     until(running, plan -> plan.state() == State.RUNNING);
     first.close();
     assertEquals(State.WAITING, found(running).state());
-    queue(new Real());
+    queue(new RealWork());
     assertEquals(State.DONE, until(running, KeptPlan::isOver).state());
     assertEquals(State.DONE, until(waiting, KeptPlan::isOver).state());
   }
 
   @Test
   void aPlanThatIsRemovedIsNotMadeAnyMore() {
-    Held held = new Held();
+    HeldWork held = new HeldWork();
     PlanQueue queue = queue(held);
     String first = add(queue, 1);
     until(first, plan -> plan.state() == State.RUNNING);
@@ -260,74 +255,6 @@ abstract class PlanQueueRules {
     } catch (InterruptedException ended) {
       Thread.currentThread().interrupt();
       throw new IllegalStateException(ended);
-    }
-  }
-
-  private static PlanRequest request(PlanAsked asked) {
-    Effort effort = Effort.ofSchedules(asked.schedules().orElseThrow());
-    return new PlanRequest(asked.from(), effort, asked.seed());
-  }
-
-  /** Lays plans out as it is done. */
-  private static class Real implements PlanWork {
-    @Override
-    public Running begin(PlanJob job, Consumer<Progress> listener) {
-      Planning planning = Planning.of(job.book(), request(job.asked()), listener);
-      return new Running() {
-        @Override
-        public Outcome run() {
-          return new Outcome(planning.run(), List.of());
-        }
-
-        @Override
-        public void stop() {
-          planning.stop();
-        }
-      };
-    }
-  }
-
-  /** Goes on until it is stopped. */
-  private static final class Held extends Real {
-
-    private final List<Long> seeds = new ArrayList<>();
-    private int atOnce;
-    private int mostAtOnce;
-
-    @Override
-    public Running begin(PlanJob job, Consumer<Progress> listener) {
-      Running real = super.begin(job, listener);
-      CountDownLatch stopped = new CountDownLatch(1);
-      return new Running() {
-        @Override
-        public Outcome run() {
-          entered(job.asked().seed());
-          try {
-            stopped.await();
-            return real.run();
-          } catch (InterruptedException ended) {
-            throw new IllegalStateException(ended);
-          } finally {
-            left();
-          }
-        }
-
-        @Override
-        public void stop() {
-          stopped.countDown();
-          real.stop();
-        }
-      };
-    }
-
-    private synchronized void entered(long seed) {
-      seeds.add(seed);
-      atOnce++;
-      mostAtOnce = Math.max(mostAtOnce, atOnce);
-    }
-
-    private synchronized void left() {
-      atOnce--;
     }
   }
 }

@@ -31,7 +31,6 @@ import strickle.plan.PlanRequest;
 import strickle.plan.Planning;
 
 class CautionsTest {
-
   private static final OffsetDateTime FROM = OffsetDateTime.parse("2027-04-05T00:00-05:00");
 
   @Test

@@ -6,6 +6,8 @@ import {KIND, faultOf} from './field-kinds.js';
 import {settings} from '../app/settings.js';
 import {say} from '../app/words.js';
 
+const LEFT_MS = 300;
+
 /**
  * A box with its label, unit, hint and fault.
  *
@@ -122,12 +124,12 @@ export class Field extends LitElement {
     }
     if (this.kind === 'note') {
       return html`<textarea id="box" rows="3" ?disabled=${this.disabled} aria-required=${this.needed ? 'true' : nothing} aria-invalid=${invalid}
-        aria-describedby=${this.#described()} .value=${live(this.#text)} @input=${this.#input} @blur=${this.check}></textarea>`;
+        aria-describedby=${this.#described()} .value=${live(this.#text)} @input=${this.#input} @blur=${this.#left}></textarea>`;
     }
     return html`<input id="box" type=${this.#kind.type ?? 'text'} inputmode=${this.#kind.isNumber ? (this.#kind.whole ? 'numeric' : 'decimal') : nothing}
       autocomplete="off" ?disabled=${this.disabled} aria-required=${this.needed ? 'true' : nothing} aria-invalid=${invalid}
       aria-describedby=${this.#described()} list=${this.list ? 'list' : nothing}
-      .value=${live(this.#text)} @input=${this.#input} @blur=${this.check}>
+      .value=${live(this.#text)} @input=${this.#input} @blur=${this.#left}>
       ${this.list ? html`<datalist id="list">${this.list.map(entry => html`<option value=${entry}></option>`)}</datalist>` : ''}`;
   }
 
@@ -139,6 +141,12 @@ export class Field extends LitElement {
 
   #faultLine() {
     return this.fault ? html`<p class="fault" id="fault">${this.fault}</p>` : '';
+  }
+
+  // What is wrong is told a moment after the box is left: a line that appears at once would push away
+  // the button that is just being pressed.
+  #left() {
+    setTimeout(() => this.isConnected && this.check(), LEFT_MS);
   }
 
   #chosen(event) {

@@ -17,7 +17,7 @@ class Promised extends LitElement {
 
   static styles = [sheet, css`
     :host { border: var(--border) solid var(--line); background: var(--lime-2); padding: var(--s3) var(--s4); min-height: 9rem; border-radius: var(--corner); }
-    h3 { margin-block-end: var(--s2); }
+    h2 { font-size: var(--t3); margin-block-end: var(--s2); }
     ul { padding-inline-start: 1.1em; }
   `];
 
@@ -76,7 +76,7 @@ class Promised extends LitElement {
   }
 
   render() {
-    return html`<h3>${say('orders.promise')}</h3><div role="status">${this.#told()}</div>`;
+    return html`<h2>${say('orders.promise')}</h2><div role="status">${this.#told()}</div>`;
   }
 
   #told() {

@@ -83,7 +83,7 @@ class Piece extends LitElement {
         ${this.#slider(price)}
         <s-price-stack .parts=${[...byKind(cost), {kind: 'takes', amount: found.takes}, {kind: 'left', amount: found.profit}]} .whole=${price}></s-price-stack>
         ${this.#figures(found, cost)}${this.#lines(cost)}</section>
-      <section aria-labelledby="channels"><h2 id="channels">${say('prices.sideBySide')}</h2>${this.#channels(price, cost)}</section>
+      <section><h2>${say('prices.sideBySide')}</h2>${this.#channels(price, cost)}</section>
       ${cost.comparison || this.#compared ? html`<section aria-labelledby="compared"><h2 id="compared">${say('prices.compared')}</h2>
         <s-price-comparison .cost=${this.#compared}></s-price-comparison></section>` : ''}
       <section aria-labelledby="target"><h2 id="target">${say('prices.target')}</h2>

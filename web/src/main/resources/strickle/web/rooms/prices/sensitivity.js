@@ -45,10 +45,10 @@ class Moves extends LitElement {
   #shown({numbers, profit}) {
     const most = Math.max(...numbers.flatMap(one => [one.profitAtLow, one.profitAtHigh].map(at => Math.abs(at - profit))), 1e-9);
     return html`<p>${say('prices.movesText', {share: showPercent(BY_PERCENT), profit: showMoney(profit)})}</p>
-      <div class="bars" role="list" aria-label=${say('prices.moves')}>${numbers.map(number => html`
-        <span role="listitem">${this.#named(number)} <small>${this.#span(number)}</small></span>
+      <div class="bars">${numbers.map(number => html`
+        <span>${this.#named(number)} <small>${this.#span(number)}</small></span>
         <span class="track" aria-hidden="true">${[number.profitAtLow, number.profitAtHigh].map(at => this.#bar(at - profit, most))}</span>
-        <span class="number" role="note">${showMoney(Math.min(number.profitAtLow, number.profitAtHigh))} … ${showMoney(Math.max(number.profitAtLow, number.profitAtHigh))}</span>`)}</div>`;
+        <span class="number">${showMoney(Math.min(number.profitAtLow, number.profitAtHigh))} … ${showMoney(Math.max(number.profitAtLow, number.profitAtHigh))}</span>`)}</div>`;
   }
 
   #named({what, material}) {
