@@ -12,6 +12,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -22,6 +24,12 @@ class ProcessTest {
 
   private static final long PATIENCE_SECONDS = 60;
 
+  private static final Path SIGNALS = Path.of("/proc/self/status");
+
+  /** Signal 2 is the second bit of the mask, which is written in hexadecimal. */
+  private static final Predicate<String> IGNORES_CTRL_C =
+      Pattern.compile("SigIgn:\\s+[0-9a-f]*[2367abef]").asMatchPredicate();
+
   @TempDir Path folder;
 
   @Test
@@ -30,6 +38,7 @@ class ProcessTest {
     Path loaded = folder.resolve("loaded");
     ProcessBuilder builder = builder("plan", "demo", "--seconds", "3600", "--out", plan.toString());
     builder.command().add(1, "-Xlog:class+load:file=" + loaded);
+    heedsCtrlC(builder);
     Process process = captured(builder);
     waitForSearch(process, loaded);
     interrupt(process);
@@ -98,6 +107,13 @@ class ProcessTest {
     while (!Files.exists(loaded) || !Files.readString(loaded).contains("ai.timefold.")) {
       assertFalse(process.waitFor(100, TimeUnit.MILLISECONDS), "ended by itself");
       assertTrue(System.nanoTime() < deadline, "never began to search");
+    }
+  }
+
+  /** What runs behind a shell's back is started deaf to it, and so would be what it starts. */
+  private static void heedsCtrlC(ProcessBuilder builder) throws IOException {
+    if (Files.exists(SIGNALS) && Files.readAllLines(SIGNALS).stream().anyMatch(IGNORES_CTRL_C)) {
+      builder.command().addAll(0, List.of("env", "--default-signal=INT"));
     }
   }
 

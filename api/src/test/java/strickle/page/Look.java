@@ -1,7 +1,6 @@
 package strickle.page;
 
 import com.microsoft.playwright.options.ColorScheme;
-import java.util.List;
 import java.util.Locale;
 
 /**
@@ -13,11 +12,7 @@ import java.util.Locale;
 record Look(int width, ColorScheme theme) {
 
   static final Look WIDE = new Look(1280, ColorScheme.LIGHT);
-  static final Look WIDE_DARK = new Look(1280, ColorScheme.DARK);
   static final Look NARROW = new Look(390, ColorScheme.LIGHT);
-  static final Look NARROW_DARK = new Look(390, ColorScheme.DARK);
-
-  static final List<Look> ALL = List.of(WIDE, WIDE_DARK, NARROW, NARROW_DARK);
 
   int height() {
     return width < 600 ? 844 : 900;

@@ -10,6 +10,7 @@ import com.microsoft.playwright.Request;
 import com.microsoft.playwright.Response;
 import com.microsoft.playwright.assertions.LocatorAssertions;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -27,7 +28,7 @@ final class Screen implements AutoCloseable {
   private static final int PATIENCE_MS = 60_000;
 
   private final StudioHouse house;
-  private final Look look;
+  private Look look;
   private final BrowserContext context;
   private final Page page;
   private final List<String> troubles = new ArrayList<>();
@@ -162,6 +163,13 @@ final class Screen implements AutoCloseable {
     return page.getByText(text);
   }
 
+  /** The same window by day or by night, as when the system changes over. */
+  Screen by(ColorScheme theme) {
+    look = new Look(look.width(), theme);
+    page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(theme));
+    return settled();
+  }
+
   /** Saves the whole page as a picture, for a person to look at. */
   Screen picture(String name) {
     page.screenshot(
@@ -195,10 +203,17 @@ final class Screen implements AutoCloseable {
     return this;
   }
 
+  /** Nothing has gone wrong since it was asked last. */
+  void hadNoTroubles() {
+    List<String> since = List.copyOf(troubles);
+    troubles.clear();
+    assertEquals(List.of(), since, "what went wrong on the page");
+  }
+
   /** Ends it; nothing may have gone wrong. */
   @Override
   public void close() {
     context.close();
-    assertEquals(List.of(), troubles, "what went wrong on the page");
+    hadNoTroubles();
   }
 }
