@@ -100,14 +100,12 @@ final class Busy {
       return near;
     }
     int low = 0;
-    int high = blocks;
-    while (low < high) {
-      int middle = (low + high) >>> 1;
-      if (to[middle] <= at) {
-        low = middle + 1;
-      } else {
-        high = middle;
-      }
+    int rest = blocks;
+    while (rest > 0) {
+      // Which half it is is as good as chance: choosing needs no guess of the processor's.
+      int half = (rest + 1) >>> 1;
+      low = to[low + half - 1] <= at ? low + half : low;
+      rest -= half;
     }
     near = low;
     return low;

@@ -13,6 +13,7 @@ public final class Calendar {
   private final int[] opens;
   private final int[] closes;
   private final int[] workedBefore;
+  private final int workingMinutes;
   private final Lookup byMinute;
   private final Lookup byWorked;
 
@@ -23,6 +24,7 @@ public final class Calendar {
     for (int i = 0; i < opens.length; i++) {
       workedBefore[i + 1] = workedBefore[i] + closes[i] - opens[i];
     }
+    this.workingMinutes = workedBefore[opens.length];
     this.byMinute = new Lookup(opens);
     this.byWorked = new Lookup(workedBefore);
   }
@@ -57,7 +59,7 @@ public final class Calendar {
 
   /** All working minutes there are. */
   public int workingMinutes() {
-    return workedBefore[opens.length];
+    return workingMinutes;
   }
 
   /** Working minutes that lie before the minute {@code at}. */
@@ -71,7 +73,11 @@ public final class Calendar {
 
   /** The minute at which the working minute {@code worked} begins; it must exist. */
   public int startOf(int worked) {
-    int window = windowOf(worked);
+    return startOf(worked, windowOf(worked));
+  }
+
+  /** Likewise, where the window is known that holds it. */
+  int startOf(int worked, int window) {
     return opens[window] + worked - workedBefore[window];
   }
 
@@ -80,6 +86,15 @@ public final class Calendar {
    */
   public int endOf(int worked) {
     return startOf(worked - 1) + 1;
+  }
+
+  /** Likewise, for a stretch that began in the window given: it mostly ends there as well. */
+  int endOf(int worked, int begunIn) {
+    int window = begunIn;
+    while (workedBefore[window + 1] < worked) {
+      window++;
+    }
+    return startOf(worked, window);
   }
 
   /** The index of the window that holds the working minute {@code worked}. */
@@ -129,19 +144,22 @@ public final class Calendar {
   }
 
   /**
-   * Finds the last of ascending values that is at most some minute: a table leads near, and a few
-   * steps do the rest. A search by halves took a sixth of all decoding.
+   * Finds the last of ascending values that is at most some minute: a table leads near, and a step
+   * or none does the rest. A search by halves took a sixth of all decoding.
    */
   private static final class Lookup {
 
-    /** A place in the table for every 512 minutes: a few windows at most begin in that time. */
-    private static final int BITS = 9;
+    /** A place in the table for every 64 minutes: seldom more than one window begins in that. */
+    private static final int BITS = 6;
 
+    /** Behind the last value stands one that nothing reaches. */
     private final int[] ascending;
+
     private final int[] lastBefore;
 
     Lookup(int[] ascending) {
-      this.ascending = ascending;
+      this.ascending = Arrays.copyOf(ascending, ascending.length + 1);
+      this.ascending[ascending.length] = Integer.MAX_VALUE;
       int length = ascending.length == 0 ? 1 : (ascending[ascending.length - 1] >> BITS) + 2;
       this.lastBefore = new int[length];
       int last = -1;
@@ -156,7 +174,9 @@ public final class Calendar {
     /** The index, or -1 when the first value is more than {@code minute}, which is 0 or more. */
     int lastAtMost(int minute) {
       int last = lastBefore[Math.min(minute >> BITS, lastBefore.length - 1)];
-      while (last + 1 < ascending.length && ascending[last + 1] <= minute) {
+      // Whether it is one more is as good as chance: adding needs no guess of the processor's.
+      last += ascending[last + 1] <= minute ? 1 : 0;
+      while (ascending[last + 1] <= minute) {
         last++;
       }
       return last;

@@ -163,8 +163,9 @@ final class Slots {
       if (place + minutes > calendar.workingMinutes()) {
         return;
       }
-      int at = calendar.startOf(place);
-      int until = calendar.endOf(place + minutes);
+      int window = calendar.windowOf(place);
+      int at = calendar.startOf(place, window);
+      int until = calendar.endOf(place + minutes, window);
       if (until > limit || !isBetter(pushed, at, until, by)) {
         // Later it would be no better.
         return;

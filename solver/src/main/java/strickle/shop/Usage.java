@@ -150,14 +150,12 @@ final class Usage {
       return near;
     }
     int low = 0;
-    int high = steps - 1;
-    while (low < high) {
-      int middle = (low + high + 1) >>> 1;
-      if (at[middle] <= minute) {
-        low = middle;
-      } else {
-        high = middle - 1;
-      }
+    int rest = steps;
+    while (rest > 1) {
+      // Chosen rather than branched to, as in Busy.
+      int half = rest >>> 1;
+      low = at[low + half] <= minute ? low + half : low;
+      rest -= half;
     }
     near = low;
     return low;
