@@ -80,6 +80,13 @@ export function readNumber(text) {
 // "1,500" in English is fifteen hundred; "1,5" is one and a half, whoever writes it.
 function isGrouped(text, group, decimal) {
   const whole = text.replace(/^[-+]/, '').split(decimal)[0].split(group);
-  return whole.length > 1 && whole[0].length <= 3 && whole[0] !== '' && whole[0] !== '0'
-    && whole.slice(1).every(part => /^\d{3}$/.test(part));
+  const many = groupDigits();
+  return whole.length > 1 && whole[0].length <= many && whole[0] !== '' && whole[0] !== '0'
+    && whole.slice(1, -1).every(part => /^\d+$/.test(part) && part.length === many) && /^\d{3}$/.test(whole.at(-1));
+}
+
+// The last group has three digits everywhere, those before it only two in India: 12,34,567.
+function groupDigits() {
+  const groups = format({useGrouping: true}).formatToParts(1234567890).filter(part => part.type === 'integer');
+  return groups[1]?.value.length ?? 3;
 }

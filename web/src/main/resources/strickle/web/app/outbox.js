@@ -13,7 +13,13 @@ const KEY = 'strickle.unsent';
  *   shall be, null for none
  */
 
+// What finds no room on this machine lives as long as this page does; null when there is room.
+let here = null;
+
 function read() {
+  if (here !== null) {
+    return here;
+  }
   try {
     return JSON.parse(localStorage.getItem(KEY) ?? '[]');
   } catch {
@@ -24,8 +30,9 @@ function read() {
 function write(waiting) {
   try {
     localStorage.setItem(KEY, JSON.stringify(waiting));
+    here = null;
   } catch {
-    // no room, or nothing is kept here: the change lives as long as this page does
+    here = waiting;
   }
 }
 

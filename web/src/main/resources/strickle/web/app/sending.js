@@ -74,10 +74,18 @@ async function deliver({collection, id, base, mine, key}) {
   try {
     await ask(mine === null ? 'DELETE' : 'PUT', path, {body: mine ?? undefined, tag});
   } catch (failed) {
-    if (failed instanceof Problem && failed.isStale) {
-      throw new Conflict(base, (await present(path)).theirs, mine, failed.changed);
-    }
+    await settle(failed, {base, mine, path});
+  }
+}
+
+// Another window of the same reader may have sent the same change a moment before.
+async function settle(failed, {base, mine, path}) {
+  if (!(failed instanceof Problem && (failed.isStale || failed.status === 404))) {
     throw failed;
+  }
+  const {theirs} = await present(path);
+  if (!same(theirs, mine)) {
+    throw failed.isStale ? new Conflict(base, theirs, mine, failed.changed) : failed;
   }
 }
 

@@ -17,22 +17,37 @@ function wordsOf(bar, week) {
   return [step, task ? (week.names.people.get(task.person)?.name ?? task.person) : '', bar.lot?.id ?? '', ...runs.flatMap(wordsOfRun)];
 }
 
+const kept = new WeakMap();
+const texts = new WeakMap();
+
 /**
- * The bars that hold all words of a text, in order of time.
+ * The bars that hold all words of a text, in order of time. Looked for once, because a board that is
+ * scrolled asks again with every frame.
  * @param {object[]} rows
  * @param {object} week
  * @param {string} text
  * @returns {{row: number, bar: object}[]} empty for an empty text
  */
 export function found(rows, week, text) {
+  const known = kept.get(rows);
+  if (known?.text === text) return known.hits;
+  const hits = look(rows, week, text);
+  kept.set(rows, {text, hits});
+  return hits;
+}
+
+function look(rows, week, text) {
   const wanted = plain(text).split(/\s+/).filter((word) => word !== '');
   if (wanted.length === 0) return [];
   const hits = rows.flatMap((row, at) => row.bars.map((bar) => ({row: at, bar})));
-  const holds = ({row, bar}) => {
-    const all = plain([rowName(rows[row]), ...wordsOf(bar, week)].join(' '));
-    return wanted.every((word) => all.includes(word));
-  };
+  const holds = ({row, bar}) => wanted.every((word) => textOf(bar, rows[row], week).includes(word));
   return hits.filter(holds).sort((a, b) => a.bar.from - b.bar.from || a.row - b.row);
+}
+
+/** Kept with the bar, because every letter that is typed asks for all of them. */
+function textOf(bar, row, week) {
+  if (!texts.has(bar)) texts.set(bar, plain([rowName(row), ...wordsOf(bar, week)].join(' ')));
+  return texts.get(bar);
 }
 
 const rowName = (row) => row.form?.name ?? row.person?.name ?? row.order?.id ?? '';

@@ -64,6 +64,7 @@ export class WeekBoard extends LitElement {
   disconnectedCallback() {
     this.#dark.removeEventListener('change', this.#repaint);
     this.#sizes.disconnect();
+    clearTimeout(this.#settled); // whoever has left is told no more
     super.disconnectedCallback();
   }
 
@@ -153,9 +154,7 @@ export class WeekBoard extends LitElement {
     this.#tab();
   }
 
-  #repaint = () => {
-    if (this.board) this.#lay();
-  };
+  #repaint = () => this.board && this.#lay();
 
   #resized() {
     if (this.board && this.#frame.widthNow() !== this.#seenWidth) this.#lay();

@@ -27,9 +27,9 @@ function measureUnit(kind, field) {
   return unitFor(kind, field.size ?? 0);
 }
 
-// Ten digits after the point: 2.5 lb is 1133.980925 g and not 1133.9809249999998.
+// As many digits as a number holds for sure: 2.5 lb is 1133.980925 g and not 1133.9809249999998, and 32 °F is 0 °C.
 function round(value) {
-  return Number.isFinite(value) ? Number(value.toFixed(10)) : value;
+  return Number.isFinite(value) ? Number(Number(value.toFixed(12)).toPrecision(15)) : value;
 }
 
 const text = {write: value => value ?? '', read: text => text, unit: () => ''};
