@@ -10,6 +10,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.DayOfWeek;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -52,18 +53,13 @@ final class BenchStudio implements AutoCloseable {
    */
   static Book wide(int castings) {
     Book made = Generator.book(castings, 1);
-    int there = made.forms().stream().mapToInt(Form::count).sum();
-    List<Form> forms =
-        made.forms().stream().map(form -> times(form, (double) FORMS / there)).toList();
-    int missing = FORMS - forms.stream().mapToInt(Form::count).sum();
-    Form first = times(forms.getFirst(), 1 + (double) missing / forms.getFirst().count());
-    List<Form> all = forms.stream().map(form -> form == forms.getFirst() ? first : form).toList();
+    List<Form> forms = many(made.forms());
     List<Person> people = made.people().stream().map(BenchStudio::allDay).toList();
     return new Book(
         made.studio(),
         people,
         made.stations(),
-        all,
+        forms,
         made.moulds(),
         made.materials(),
         made.mixes(),
@@ -72,6 +68,19 @@ final class BenchStudio implements AutoCloseable {
         made.channels(),
         made.fairs(),
         made.pins());
+  }
+
+  /**
+   * As many of each as before beside the others, 300 in all; what rounding leaves goes to the
+   * first.
+   */
+  private static List<Form> many(List<Form> forms) {
+    double factor = (double) FORMS / forms.stream().mapToInt(Form::count).sum();
+    List<Form> many = new ArrayList<>(forms.stream().map(form -> times(form, factor)).toList());
+    Form first = many.getFirst();
+    int missing = FORMS - many.stream().mapToInt(Form::count).sum();
+    many.set(0, times(first, 1 + (double) missing / first.count()));
+    return many;
   }
 
   private static Form times(Form form, double factor) {

@@ -20,6 +20,28 @@ final class Chromium {
           "/Applications/Chromium.app/Contents/MacOS/Chromium",
           "/Applications/Google Chrome.app/Contents/MacOS/Google Chrome");
 
+  /**
+   * What would only take time: the address bar's lists, a page of its own for every window; and
+   * what Playwright leaves out, as only the last list of these counts.
+   */
+  private static final List<String> WITHOUT =
+      List.of(
+          "WebUIOmniboxAimPopup",
+          "WebUIOmniboxFullPopup",
+          "WebUIOmniboxPopup",
+          "AvoidUnnecessaryBeforeUnloadCheckSync",
+          "BoundaryEventDispatchTracksNodeRemoval",
+          "DestroyProfileOnBrowserClose",
+          "DialMediaRouteProvider",
+          "GlobalMediaControls",
+          "HttpsUpgrades",
+          "LensOverlay",
+          "MediaRouter",
+          "OptimizationHints",
+          "PaintHolding",
+          "ThirdPartyStoragePartitioning",
+          "Translate");
+
   /** Root cannot be put into a sandbox; the rest keeps it from asking for news of its own. */
   static final List<String> OPTIONS =
       List.of(
@@ -29,7 +51,8 @@ final class Chromium {
           "--no-first-run",
           "--disable-background-networking",
           "--disable-component-update",
-          "--disable-sync");
+          "--disable-sync",
+          "--disable-features=" + String.join(",", WITHOUT));
 
   private Chromium() {}
 

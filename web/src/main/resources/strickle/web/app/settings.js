@@ -32,12 +32,18 @@ function usualUnits() {
   }
 }
 
+const locales = new Map();
+
+// Every number that is written asks, and the browser takes its time to say.
 function isLocale(name) {
-  try {
-    return Intl.getCanonicalLocales(name).length === 1;
-  } catch {
-    return false;
+  if (!locales.has(name)) {
+    try {
+      locales.set(name, Intl.getCanonicalLocales(name).length === 1);
+    } catch {
+      locales.set(name, false);
+    }
   }
+  return locales.get(name);
 }
 
 /** The choices; an event "change" whenever one is made. */

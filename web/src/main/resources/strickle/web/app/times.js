@@ -38,8 +38,28 @@ export function moment(at) {
   return local ? fromLocal(at) : new Date(at);
 }
 
+// What a zone's clock shows is slow to find out, and a room asks for the same moments with every drawing.
+const MOST_KEPT = 5000;
+const kept = new Map();
+let keptZone = '';
+
+function once(key, find) {
+  if (keptZone !== zone() || kept.size > MOST_KEPT) {
+    kept.clear();
+    keptZone = zone();
+  }
+  if (!kept.has(key)) {
+    kept.set(key, find());
+  }
+  return kept.get(key);
+}
+
 // What the studio's clock shows, as if it were UTC.
 function shown(date) {
+  return once(date.getTime(), () => takenApart(date));
+}
+
+function takenApart(date) {
   const part = Object.fromEntries(
     format({year: 'numeric', month: '2-digit', day: '2-digit', hour: '2-digit', minute: '2-digit',
       second: '2-digit', hourCycle: 'h23', calendar: 'iso8601', numberingSystem: 'latn'}, 'en-US')
@@ -47,15 +67,19 @@ function shown(date) {
   return Date.UTC(part.year, part.month - 1, part.day, part.hour, part.minute, part.second);
 }
 
-// A time that a clock change skips is as much later, as in the service; of two the first.
 function fromLocal(text) {
+  return new Date(once(text, () => timeOf(text)));
+}
+
+// A time that a clock change skips is as much later, as in the service; of two the first.
+function timeOf(text) {
   const wanted = Date.parse(`${text.length > 10 ? text : text + 'T00:00'}Z`);
   const offsets = [-1, 1].map(side => {
     const near = wanted + side * 86_400_000;
     return shown(new Date(near)) - near;
   });
   const fitting = offsets.map(offset => wanted - offset).filter(at => shown(new Date(at)) === wanted);
-  return new Date(fitting.length > 0 ? Math.min(...fitting) : wanted - offsets[0]);
+  return fitting.length > 0 ? Math.min(...fitting) : wanted - offsets[0];
 }
 
 /** A moment as the book writes it: local, to the minute. */
