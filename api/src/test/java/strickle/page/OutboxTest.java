@@ -28,12 +28,7 @@ class OutboxTest {
   private static final String ORDERS = "**/api/orders**";
 
   private final List<Request> sent = new ArrayList<>();
-  private final Consumer<Request> note =
-      request -> {
-        if (!request.method().equals("GET")) {
-          sent.add(request);
-        }
-      };
+  private final Consumer<Request> noting = this::note;
 
   /** Keys are for ever, and the service knows those of the tests before. */
   private String own = "";
@@ -41,14 +36,20 @@ class OutboxTest {
   @BeforeEach
   void begin(TestInfo test) {
     own = "-" + Integer.toHexString(test.getDisplayName().hashCode());
-    Functions.page().onRequest(note);
+    Functions.page().onRequest(noting);
     Functions.page().evaluate("() => localStorage.clear()");
   }
 
   @AfterEach
   void end() {
-    Functions.page().offRequest(note);
+    Functions.page().offRequest(noting);
     Functions.page().unroute(ORDERS);
+  }
+
+  private void note(Request request) {
+    if (!request.method().equals("GET")) {
+      sent.add(request);
+    }
   }
 
   /** Keeps changes as the page would and sends all that waits. */
@@ -262,7 +263,7 @@ class OutboxTest {
   @Test
   void twoWindowsThatSendAtOnceMakeNothingTwice() {
     Page other = Functions.another();
-    other.onRequest(note);
+    other.onRequest(noting);
     try {
       Functions.page().route(ORDERS, Route::resume); // slower, so that the two meet
       Functions.call(KEEP, List.of(change("1", "", null, order("T-1", "one"))));
