@@ -3,6 +3,7 @@ package strickle.page;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -44,7 +45,7 @@ class ReadmePicturesTest {
         Arguments.of("week", "/week", Look.WIDE),
         Arguments.of("today", "/today", Look.WIDE),
         Arguments.of("price", "/prices/doorstop-brick", Look.WIDE),
-        Arguments.of("today-phone", "/today", Look.NARROW_DARK));
+        Arguments.of("today-phone", "/today", new Look(390, ColorScheme.DARK)));
   }
 
   @ParameterizedTest(name = "{0}")
