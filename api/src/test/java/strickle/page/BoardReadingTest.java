@@ -21,6 +21,7 @@ class BoardReadingTest {
       """;
 
   private static List<?> ofDemo(String body) {
+    Functions.planned();
     return Functions.list(
         "async ({load, wear}) => { await wear({zone: 'America/Halifax'});" + DEMO + body + "}",
         null);

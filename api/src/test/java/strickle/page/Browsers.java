@@ -4,7 +4,11 @@ import com.microsoft.playwright.Browser;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 
-/** One browser for all tests, started when the first needs it and ended after the last. */
+/**
+ * One browser for all tests of a process, started when the first needs it. Where classes are spread
+ * over processes each class is a run of its own for JUnit, so it is no run that ends the browser
+ * but the process: it goes when nobody holds its pipe any more.
+ */
 final class Browsers implements BeforeAllCallback {
 
   private static OpenBrowser open;
@@ -16,10 +20,8 @@ final class Browsers implements BeforeAllCallback {
 
   @Override
   public void beforeAll(ExtensionContext context) {
-    open =
-        context
-            .getRoot()
-            .getStore(ExtensionContext.Namespace.create(Browsers.class))
-            .getOrComputeIfAbsent(OpenBrowser.class, key -> OpenBrowser.start(), OpenBrowser.class);
+    if (open == null) {
+      open = OpenBrowser.start();
+    }
   }
 }

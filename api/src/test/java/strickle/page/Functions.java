@@ -18,7 +18,7 @@ import org.junit.jupiter.api.extension.ExtensionContext;
 /**
  * The page's modules in the browser they are written for: one page of the real service, with the
  * demo's studio, on which the page itself does not begin, so that its functions can be called one
- * by one. All tests share it.
+ * by one. All tests of a process share it.
  */
 final class Functions implements BeforeAllCallback {
 
@@ -41,36 +41,33 @@ final class Functions implements BeforeAllCallback {
       """;
 
   private static Open open;
+  private static boolean isPlanned;
 
-  private record Open(Path folder, StudioHouse house, BrowserContext context, Page page)
-      implements AutoCloseable {
+  private record Open(StudioHouse house, BrowserContext context, Page page) {
 
     static Open start() {
-      Path folder = newFolder();
-      StudioHouse house = StudioHouse.demo(folder);
-      house.workByAPlan();
+      StudioHouse house = StudioHouse.demo(newFolder());
       BrowserContext context =
           Browsers.browser()
               .newContext(
                   new Browser.NewContextOptions().setLocale("en-CA").setTimezoneId("Asia/Tokyo"));
-      return new Open(folder, house, context, window(house, context));
-    }
-
-    @Override
-    public void close() {
-      context.close();
-      house.close();
-      try (Stream<Path> files = Files.walk(folder)) {
-        files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
-      } catch (IOException cannot) {
-        throw new UncheckedIOException(cannot);
-      }
+      return new Open(house, context, window(house, context));
     }
   }
 
   private static Path newFolder() {
     try {
-      return Files.createTempDirectory("strickle-functions");
+      Path folder = Files.createTempDirectory("strickle-functions");
+      Runtime.getRuntime().addShutdownHook(new Thread(() -> remove(folder)));
+      return folder;
+    } catch (IOException cannot) {
+      throw new UncheckedIOException(cannot);
+    }
+  }
+
+  private static void remove(Path folder) {
+    try (Stream<Path> files = Files.walk(folder)) {
+      files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
     } catch (IOException cannot) {
       throw new UncheckedIOException(cannot);
     }
@@ -120,7 +117,7 @@ final class Functions implements BeforeAllCallback {
     return open.page();
   }
 
-  /** The service and studio of the shared page, with a plan in use. */
+  /** The service and studio of the shared page. */
   static StudioHouse house() {
     return open.house();
   }
@@ -130,12 +127,19 @@ final class Functions implements BeforeAllCallback {
     return window(open.house(), open.context());
   }
 
+  /** The same, with a plan in use. */
+  static StudioHouse planned() {
+    if (!isPlanned) {
+      open.house().workByAPlan();
+      isPlanned = true;
+    }
+    return open.house();
+  }
+
   @Override
   public void beforeAll(ExtensionContext context) {
-    open =
-        context
-            .getRoot()
-            .getStore(ExtensionContext.Namespace.create(Functions.class))
-            .getOrComputeIfAbsent(Open.class, key -> Open.start(), Open.class);
+    if (open == null) {
+      open = Open.start();
+    }
   }
 }
