@@ -23,11 +23,11 @@ final class BenchWindow implements AutoCloseable {
 
   private static final String SETTLED =
       """
-      () => {
+      but => {
         const every = root => [...root.querySelectorAll('*')]
           .flatMap(one => one.shadowRoot ? [one, ...every(one.shadowRoot)] : [one]);
         return document.readyState === 'complete' && customElements.get('s-app') !== undefined
-          && !every(document).some(one => one.getAttribute('aria-busy') === 'true');
+          && !every(document).some(one => one.getAttribute('aria-busy') === 'true' && !(but && one.matches(but)));
       }
       """;
 
@@ -68,10 +68,14 @@ final class BenchWindow implements AutoCloseable {
     return new BenchWindow(studio, look, context);
   }
 
-  /** Loads an address and waits until nothing is busy and what there is has been drawn. */
+  /**
+   * Loads an address and waits until the room is drawn. An answer that the service thinks about for
+   * seconds may still be on its way: {@link #settled} waits for it.
+   */
   BenchWindow load(String path) {
     page.navigate(studio.address() + path);
-    return settled();
+    page.waitForFunction(SETTLED, ".answer");
+    return drawn();
   }
 
   /** Waits until nothing is busy and what there is has been drawn. */

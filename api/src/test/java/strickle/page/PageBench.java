@@ -132,6 +132,8 @@ final class PageBench {
     if (number(taken, "largest") == 0) {
       throw new IllegalStateException("no paint was noted in " + name);
     }
+    String answered = name + ", layout shift, answered";
+    hold(window.settled().take(), "shift", answered, Figures.Kind.SHIFT, SHIFT);
   }
 
   private void hold(Map<?, ?> taken, String what, String name, Figures.Kind kind, double limit) {

@@ -23,6 +23,8 @@ class WhatIfRoom extends Room {
     .try { display: flex; flex-wrap: wrap; gap: var(--s3) var(--s4); align-items: end; margin-block: var(--s4); }
     .try s-field { max-width: 16rem; }
     .answer { min-height: 18rem; }
+    s-say { min-height: 5.5rem; } /* for the sentence to come: what stands below it shall not jump */
+    @media (max-width: 40rem) { s-say { min-height: 10rem; } }
   `];
 
   #plan = null;
@@ -84,7 +86,7 @@ class WhatIfRoom extends Room {
     }
     return html`${this.#sentence()}${this.#try()}
       ${this.trouble ? html`<s-trouble .problem=${this.trouble} @again=${() => this.#ask([])}></s-trouble>` : ''}
-      <div class="answer" aria-busy=${this.busy ? 'true' : 'false'}>${this.#told()}</div>${this.#atBest()}`;
+      <div class="answer" aria-busy=${this.busy ? 'true' : 'false'}>${this.#told()}</div>${this.#answer ? this.#atBest() : ''}`;
   }
 
   #sentence() {
