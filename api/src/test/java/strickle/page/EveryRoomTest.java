@@ -36,6 +36,7 @@ class EveryRoomTest {
           "/bench",
           "/bench/drying",
           "/bench/room",
+          "/bench/learnt",
           "/shelf",
           "/shelf/pieces/lantern-tall-basalt",
           "/shelf/moulds/lantern-tall",
@@ -57,8 +58,7 @@ class EveryRoomTest {
 
   @BeforeAll
   static void begin() {
-    house = StudioHouse.demo(folder);
-    house.workByAPlan();
+    house = StudioHouse.working(folder);
   }
 
   @AfterAll

@@ -58,7 +58,7 @@ class KeyboardTest {
           break;
         }
         first = first == null ? stop : first;
-        if (!stop.startsWith("BODY") && screen.focused(SEEN).equals("no")) {
+        if (!stop.startsWith("BODY") && screen.focused(Screen.FOCUS_IS_SEEN).equals("no")) {
           unseen.add(stop);
         }
       }
@@ -66,14 +66,6 @@ class KeyboardTest {
       assertTrue(stops < MOST_STOPS, "focus never comes round");
     }
   }
-
-  private static final String SEEN =
-      """
-      e => {
-        const style = getComputedStyle(e);
-        return style.outlineStyle !== 'none' && parseFloat(style.outlineWidth) > 0 ? 'yes' : 'no';
-      }
-      """;
 
   private static void tabTo(Screen screen, String text) {
     for (int stops = 0; stops < MOST_STOPS; stops++) {

@@ -10,7 +10,7 @@ import java.util.Map;
 record OpenBrowser(Playwright playwright, Browser browser) implements AutoCloseable {
 
   /** Longer than any page takes, also on a machine that does much else. */
-  private static final double PATIENCE_MS = 30_000;
+  private static final double PATIENCE_MS = 60_000;
 
   /** Starts it. */
   static OpenBrowser start() {

@@ -23,8 +23,7 @@ class OrdersTest {
 
   @BeforeEach
   void begin() {
-    house = StudioHouse.demo(folder);
-    house.workByAPlan();
+    house = StudioHouse.working(folder);
   }
 
   @AfterEach

@@ -22,8 +22,7 @@ class PricesTest {
 
   @BeforeEach
   void begin() {
-    house = StudioHouse.demo(folder);
-    house.workByAPlan();
+    house = StudioHouse.working(folder);
   }
 
   @AfterEach

@@ -27,6 +27,17 @@ final class Screen implements AutoCloseable {
 
   private static final int PATIENCE_MS = 60_000;
 
+  /**
+   * A function of an element for {@link #focused}: whether it stands out as that which has focus.
+   */
+  static final String FOCUS_IS_SEEN =
+      """
+      e => {
+        const style = getComputedStyle(e);
+        return style.outlineStyle !== 'none' && parseFloat(style.outlineWidth) > 0 ? 'yes' : 'no';
+      }
+      """;
+
   private final StudioHouse house;
   private Look look;
   private final BrowserContext context;
@@ -62,6 +73,7 @@ final class Screen implements AutoCloseable {
                     .setReducedMotion(ReducedMotion.REDUCE)
                     .setLocale("en-CA")
                     .setTimezoneId("America/Halifax"));
+    context.setDefaultTimeout(PATIENCE_MS);
     context.clock().setFixedTime(StudioHouse.NOON.toEpochMilli());
     return new Screen(house, look, context);
   }
@@ -177,6 +189,22 @@ final class Screen implements AutoCloseable {
             .setFullPage(true)
             .setPath(PICTURES.resolve(name + "-" + look + ".png")));
     return this;
+  }
+
+  /** Waits until what was asked for has been drawn. */
+  void nextFrame() {
+    page.evaluate("() => new Promise(done => requestAnimationFrame(() => setTimeout(done)))");
+  }
+
+  /** Somebody comes back to the window, which makes the page look what is new. */
+  void returnTo() {
+    page.evaluate("() => window.dispatchEvent(new Event('focus'))");
+  }
+
+  /** Prints the page on A4, and keeps what comes out beside the pictures. */
+  byte[] paper(String name, Page.PdfOptions how) {
+    Path file = PICTURES.resolve(name + ".pdf");
+    return page.pdf(how.setFormat("A4").setPreferCSSPageSize(true).setPath(file));
   }
 
   /** Nothing wider than the window, so that no one has to push the page sideways. */

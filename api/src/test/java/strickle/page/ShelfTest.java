@@ -1,8 +1,10 @@
 package strickle.page;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.options.FilePayload;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -15,6 +17,16 @@ import org.junit.jupiter.api.io.TempDir;
 /** The shelf: things are made, changed and removed, and told of before they are saved. */
 @BrowserTest
 class ShelfTest {
+
+  private static final String WEDGE =
+      """
+      solid wedge
+      facet normal 0 0 0 outer loop vertex 0 0 0 vertex 0 100 0 vertex 100 0 0 endloop endfacet
+      facet normal 0 0 0 outer loop vertex 0 0 0 vertex 100 0 0 vertex 0 0 100 endloop endfacet
+      facet normal 0 0 0 outer loop vertex 0 0 0 vertex 0 0 100 vertex 0 100 0 endloop endfacet
+      facet normal 0 0 0 outer loop vertex 100 0 0 vertex 0 100 0 vertex 0 0 100 endloop endfacet
+      endsolid wedge
+      """;
 
   @TempDir Path folder;
 
@@ -58,14 +70,48 @@ class ShelfTest {
     try (Screen screen = Screen.of(house, Look.WIDE)) {
       screen.open("/shelf/moulds/lantern-tall");
       screen.field("Told by").selectOption("a mesh (STL)");
-      screen
-          .page()
-          .locator("s-shelf-volume input[type=file]")
-          .setInputFiles(
-              new FilePayload("open.stl", "model/stl", open.getBytes(StandardCharsets.UTF_8)));
+      drop(screen, "open.stl", open);
       assertThat(screen.text(Pattern.compile("open edges: 3 of 3"))).isVisible();
       screen.forgetTroubles(); // the browser notes the refusal too
     }
+  }
+
+  @Test
+  void aMeshIsMeasuredKeptAndTurnedByKeysAndByDragging() {
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      screen.open("/shelf/moulds/lantern-tall");
+      screen.field("Told by").selectOption("a mesh (STL)");
+      drop(screen, "wedge.stl", WEDGE);
+      // A tetrahedron on three edges of 100 mm at right angles: 100³ / 6 mm³.
+      assertThat(screen.text("Holds 167 ml")).isVisible();
+      Locator view = screen.page().locator("s-mesh-view canvas");
+      screen.picture("mould-of-mesh").isAccessible();
+      Object before = drawn(view);
+      view.focus();
+      screen.page().keyboard().press("ArrowLeft");
+      screen.nextFrame();
+      Object turned = drawn(view);
+      assertNotEquals(before, turned);
+      view.dragTo(
+          view, new Locator.DragToOptions().setSourcePosition(60, 60).setTargetPosition(160, 90));
+      screen.nextFrame();
+      assertNotEquals(turned, drawn(view));
+      screen.button("Save").click();
+      assertThat(screen.text(Pattern.compile("is saved\\.$"))).isVisible();
+      screen.open("/shelf/moulds/lantern-tall");
+      assertThat(view).isVisible();
+    }
+  }
+
+  private static Object drawn(Locator canvas) {
+    return canvas.evaluate("c => c.toDataURL()");
+  }
+
+  private static void drop(Screen screen, String name, String stl) {
+    screen
+        .page()
+        .locator("s-shelf-volume input[type=file]")
+        .setInputFiles(new FilePayload(name, "model/stl", stl.getBytes(StandardCharsets.UTF_8)));
   }
 
   @Test

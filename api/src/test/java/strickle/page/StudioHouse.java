@@ -8,10 +8,14 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Instant;
-import strickle.api.Listening;
+import java.util.function.IntFunction;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import strickle.api.Password;
 import strickle.api.Service;
 import strickle.store.Database;
 import strickle.store.SettableClock;
+import strickle.store.Studios;
 
 /** The real service on a real store of its own, at the time of the demo's first evening. */
 final class StudioHouse implements AutoCloseable {
@@ -21,35 +25,72 @@ final class StudioHouse implements AutoCloseable {
 
   private static final String[] JSON = {"Content-Type", "application/json"};
 
-  private final Path folder;
-  private final SettableClock clock = new SettableClock(NOON);
-  private Service service;
-  private int port;
+  private final SettableClock clock;
+  private final IntFunction<Serving> start;
+  private Serving service;
 
-  private StudioHouse(Path folder) {
-    this.folder = folder;
-    this.service = start(0);
+  private StudioHouse(SettableClock clock, IntFunction<Serving> start) {
+    this.clock = clock;
+    this.start = start;
+    this.service = start.apply(0);
   }
 
   /** A service without a studio. */
   static StudioHouse empty(Path folder) {
-    return new StudioHouse(folder);
+    SettableClock clock = new SettableClock(NOON);
+    return new StudioHouse(clock, port -> Serving.here(folder, clock, port));
   }
 
   /** A service with the demo's studio. */
   static StudioHouse demo(Path folder) {
-    StudioHouse house = new StudioHouse(folder);
-    house.send("POST", "/api/studios", "{\"name\": \"Gannet Row\", \"begin\": \"demo\"}", JSON);
-    return house;
+    return empty(folder).withDemo();
   }
 
-  private Service start(int port) {
-    return Service.start(Database.inFolder(folder), Listening.here(port), clock, "test");
+  /** A service with the demo's studio and a plan in use. */
+  static StudioHouse working(Path folder) {
+    Prepared.into(folder);
+    return empty(folder);
+  }
+
+  /** A service with the demo's studio in a process of its own, which {@link #end} kills. */
+  static StudioHouse killable(Path folder) {
+    SettableClock clock = new SettableClock(NOON);
+    return new StudioHouse(clock, port -> KillableService.start(folder, port)).withDemo();
+  }
+
+  /** A service with an empty studio that a password opens. */
+  static StudioHouse closed(Path folder, String name, String password) {
+    SettableClock clock = new SettableClock(NOON);
+    try (Database database = Database.inFolder(folder)) {
+      Service.createEmpty(new Studios(database, clock), name, Password.hash(password));
+    }
+    return empty(folder);
+  }
+
+  private StudioHouse withDemo() {
+    send("POST", "/api/studios", "{\"name\": \"Gannet Row\", \"begin\": \"demo\"}", JSON);
+    return this;
+  }
+
+  /** Puts another book in place of the one there is. */
+  void takeBook(String book) {
+    String tag = send("GET", "/api/book", "").headers().firstValue("ETag").orElseThrow();
+    HttpResponse<String> taken =
+        send("PUT", "/api/book", book, "If-Match", tag, "Content-Type", "application/json");
+    if (taken.statusCode() != 200) {
+      throw new IllegalStateException("the book is not taken: " + taken.body());
+    }
   }
 
   /** Lays out a plan and works by it. */
   void workByAPlan() {
-    String asked = "{\"from\": \"2027-03-01T00:00\", \"schedules\": 300, \"seed\": 1}";
+    workByAPlan(300);
+  }
+
+  /** Lays out a plan after looking at so many schedules, and works by it. */
+  void workByAPlan(int schedules) {
+    String asked =
+        "{\"from\": \"2027-03-01T00:00\", \"schedules\": " + schedules + ", \"seed\": 1}";
     String place =
         send("POST", "/api/plans", asked, JSON).headers().firstValue("Location").orElseThrow();
     while (get(place).matches("(?s).*\"state\": \"(waiting|running)\".*")) {
@@ -58,6 +99,14 @@ final class StudioHouse implements AutoCloseable {
     String tag = send("GET", "/api/book", "").headers().firstValue("ETag").orElseThrow();
     if (send("POST", place + "/accept", "", "If-Match", tag).statusCode() != 200) {
       throw new IllegalStateException("no plan in use: " + get(place));
+    }
+  }
+
+  /** Lets every plan that is being laid out end with the best so far. */
+  void endLaying() {
+    Matcher ids = Pattern.compile("\"id\": \"([^\"]+)\"").matcher(get("/api/plans"));
+    while (ids.find()) {
+      send("POST", "/api/plans/" + ids.group(1) + "/stop", "");
     }
   }
 
@@ -78,13 +127,12 @@ final class StudioHouse implements AutoCloseable {
 
   /** Ends the service; {@link #again} starts it at the same port. */
   void end() {
-    port = service.port();
-    service.close();
+    service.end();
   }
 
   /** Starts it again at the same port. */
   void again() {
-    service = start(port);
+    service = start.apply(service.port());
   }
 
   /** Asks the service, as no page would: to prepare a test or to see what was kept. */
@@ -111,6 +159,6 @@ final class StudioHouse implements AutoCloseable {
 
   @Override
   public void close() {
-    service.close();
+    service.end();
   }
 }

@@ -59,7 +59,8 @@ class Shell extends LitElement {
     document.documentElement.lang = 'en';
   }
 
-  async #load(room) {
+  // A room that is entered first while the service is away comes when it is back.
+  async #load(room, again = true) {
     this.failed = null;
     this.element = null;
     if (!isRoom(room)) {
@@ -73,6 +74,11 @@ class Shell extends LitElement {
         await this.#enter(element);
       }
     } catch (failed) {
+      if (again) {
+        await connection.back();
+        await (this.shown === room ? this.#load(room, false) : null);
+        return;
+      }
       console.error(failed);
       this.failed = failed;
     }

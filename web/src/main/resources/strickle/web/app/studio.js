@@ -250,15 +250,16 @@ class Studio extends EventTarget {
    * Does something to the studio as it was read last, such as going back to a snapshot.
    *
    * @param {string} path what is asked
+   * @param {object} [body] with what
    * @throws {Problem} when it is refused, or somebody else has changed the studio since; it is read
    *   anew then
    */
-  async act(path) {
+  async act(path, body) {
     if (!this.#tags.book) {
       await this.refresh();
     }
     try {
-      await ask('POST', path, {tag: this.#tags.book});
+      await ask('POST', path, {tag: this.#tags.book, body});
     } finally {
       await this.refresh();
     }

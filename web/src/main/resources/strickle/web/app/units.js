@@ -1,7 +1,7 @@
 /**
  * Amounts in the reader's units. Everything is kept in grams, millilitres, millimetres and degrees
  * Celsius; here it is only written and read. The factors are exact: the international pound and inch
- * of 1959 and the US gallon of 231 cubic inches (NIST Handbook 44, Appendix C).
+ * of 1959, the mile of 63360 of them and the US gallon of 231 cubic inches (NIST Handbook 44, Appendix C).
  */
 
 import {settings} from './settings.js';
@@ -44,7 +44,19 @@ const UNITS = {
     metric: [{name: '°C', many: 1, zero: 0, most: 1, from: -Infinity}],
     us: [{name: '°F', many: 5 / 9, zero: -160 / 9, most: 1, from: -Infinity}],
   },
+  // Of a difference the zero of the scale does not count.
+  degrees: {
+    metric: [{name: '°C', many: 1, most: 1, from: 0}],
+    us: [{name: '°F', many: 5 / 9, most: 1, from: 0}],
+  },
+  speed: {
+    metric: [{name: 'km/h', many: 1, most: 0, from: 0}],
+    us: [{name: 'mph', many: 1.609344, most: 1, from: 0}],
+  },
 };
+
+/** The kinds of measure of what a material can be counted in. */
+export const MATERIAL_KINDS = {g: 'mass', ml: 'volume'};
 
 /** The names of the kinds of measure. */
 export const KINDS = Object.keys(UNITS);
@@ -91,8 +103,11 @@ export const showVolume = (millilitres, how) => showAmount('volume', millilitres
 export const showLength = (millimetres, how) => showAmount('length', millimetres, how);
 export const showTemperature = (celsius, how) => showAmount('temperature', celsius, how);
 
+/** What is put on a scale: always in the smallest unit, so that it is read as the scale shows it. */
+export const showWeighed = grams => showAmount('mass', grams, {unit: unitFor('mass'), most: 3});
+
 /** What a material is counted in ("g", "ml", "piece" …), as an amount in the reader's units. */
 export function showMaterial(quantity, unit) {
-  const kind = {g: 'mass', ml: 'volume'}[unit];
+  const kind = MATERIAL_KINDS[unit];
   return kind ? showAmount(kind, quantity) : `${showNumber(quantity)}\u00a0${unit}`;
 }

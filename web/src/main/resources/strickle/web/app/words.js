@@ -53,9 +53,13 @@ export function say(key, values = {}) {
  * @returns {Array} texts and values in their order
  */
 export function sayParts(key, values = {}) {
-  return chosen(key, values).split(/(\{\w+\})/).filter(part => part !== '')
+  const parts = chosen(key, values).split(/(\{\w+\})/).filter(part => part !== '')
     .map(part => (/^\{\w+\}$/.test(part) ? shown(values[part.slice(1, -1)] ?? '') : part));
+  return parts.map((part, at) => (endsWithStop(parts[at - 1]) && /^\.(?!\.)/.test(part) ? part.slice(1) : part));
 }
+
+// "6:30 p.m." ends a sentence by itself.
+const endsWithStop = part => typeof part === 'string' && part.endsWith('.');
 
 /** Whether there is such a word. */
 export function hasWord(key) {

@@ -2,7 +2,7 @@
 
 import {say, sayList} from '../app/words.js';
 import {showMass} from '../app/units.js';
-import {amountOf, at, formsOf, howLong, lateFor, nameOf, personName, pinOf, span, taskName, taskOf} from './names.js';
+import {amountOf, at, formsOf, howLong, labelOf, lateFor, nameOf, personName, pinOf, span, taskName, taskOf} from './names.js';
 import {movable} from './pinning.js';
 import {whatMoves, whyThen} from './reasons.js';
 
@@ -66,7 +66,7 @@ function ofOrder({order}) {
 }
 
 function ofGroup(group, week) {
-  return {title: nameOf({...group, bars: group.bars.slice(0, 0)}, week).split(':')[0], sub: '', what: [say('board.card.members')], way: [], because: [], members: group.bars};
+  return {title: labelOf(group, week), sub: '', what: [say('board.card.members')], way: [], because: [], members: group.bars};
 }
 
 function ofPin(bar, week) {

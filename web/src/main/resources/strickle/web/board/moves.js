@@ -26,8 +26,10 @@ function rowsOn(rows, row, step, count) {
   return at;
 }
 
-function inRow(board, row, minute) {
-  return {row, item: nearest(board.items(row), minute), minute};
+/** From a row's name up and down to names, from a bar to what is nearest in time. */
+function inRow(board, row, {row: from, item, minute}) {
+  const named = item < 0 && board.items(from).length > 0;
+  return {row, item: named ? -1 : nearest(board.items(row), minute), minute};
 }
 
 /**
@@ -40,10 +42,10 @@ function inRow(board, row, minute) {
 export function moved(board, at, {key, ctrlKey = false}) {
   const {rows} = board;
   switch (key) {
-    case 'ArrowUp': return inRow(board, rowBeyond(rows, at.row, -1), at.minute);
-    case 'ArrowDown': return inRow(board, rowBeyond(rows, at.row, 1), at.minute);
-    case 'PageUp': return inRow(board, rowsOn(rows, at.row, -1, board.page), at.minute);
-    case 'PageDown': return inRow(board, rowsOn(rows, at.row, 1, board.page), at.minute);
+    case 'ArrowUp': return inRow(board, rowBeyond(rows, at.row, -1), at);
+    case 'ArrowDown': return inRow(board, rowBeyond(rows, at.row, 1), at);
+    case 'PageUp': return inRow(board, rowsOn(rows, at.row, -1, board.page), at);
+    case 'PageDown': return inRow(board, rowsOn(rows, at.row, 1, board.page), at);
     case 'ArrowLeft': return alongRow(board, at, at.item - 1);
     case 'ArrowRight': return alongRow(board, at, at.item + 1);
     case 'Home': return alongRow(board, ctrlKey ? {...at, row: rowBeyond(rows, -1, 1)} : at, -1);

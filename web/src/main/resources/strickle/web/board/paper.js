@@ -11,7 +11,7 @@ import {Maker} from './view.js';
 
 /** How wide the track is reckoned to be; bars are placed in parts of what it really is. */
 const TRACK = 900;
-const ROWS_ON_A_SHEET = 26;
+const ROWS_ON_A_SHEET = 12;
 const FLAG_LINE = 17;
 /** A letter of a flag takes more of the narrower paper. */
 const FLAG_LETTER = 8.6;

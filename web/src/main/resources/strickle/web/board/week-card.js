@@ -97,6 +97,7 @@ export class WeekCard extends LitElement {
   #foot(text) {
     const {lot, task} = text;
     const free = task ? freeing(this.week, task) : undefined;
+    if (!this.trail.length && !lot && !task && !text.pinned && !text.order) return nothing; // several bars at once
     const pin = () => this.#tell('pin', {lot, start: lot.pour.from, person: lot.pour.person});
     return html`<div class="foot row" role="group" aria-labelledby="title">
       ${this.trail.length > 0 ? html`<button @click=${this.#back}>${say('board.card.back')}</button>` : nothing}

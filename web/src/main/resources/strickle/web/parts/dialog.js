@@ -29,6 +29,11 @@ export class Dialog extends LitElement {
 
   #from = null;
 
+  disconnectedCallback() {
+    dim(this, false);
+    super.disconnectedCallback();
+  }
+
   render() {
     return html`<dialog aria-labelledby="heading" @close=${this.#closed} @cancel=${event => event.stopPropagation()}>
       <div class="in">
@@ -49,6 +54,7 @@ export class Dialog extends LitElement {
       if (this.open) {
         this.#from = deepActive();
         dialog.showModal();
+        dim(this, true);
         this.renderRoot.querySelector('h2').focus();
       } else {
         dialog.close();
@@ -64,10 +70,19 @@ export class Dialog extends LitElement {
   #closed(event) {
     event.stopPropagation();
     this.open = false;
+    dim(this, false);
     this.#from?.focus?.();
     this.#from = null;
     this.dispatchEvent(new CustomEvent('close'));
   }
+}
+
+const opened = new Set();
+
+// The strip beside the page that is kept for a scrollbar lies outside of every backdrop.
+function dim(dialog, on) {
+  opened[on ? 'add' : 'delete'](dialog);
+  document.documentElement.classList.toggle('dimmed', opened.size > 0);
 }
 
 /** What has focus, through all shadows. */

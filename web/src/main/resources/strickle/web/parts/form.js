@@ -8,19 +8,20 @@ import './conflict.js';
 /**
  * A form: its fields, what is wrong with them, and saving.
  *
- * `<s-form .save=${() => studio.put('orders', this.draft, this.base)} .value=${this.draft}
- *   draft="orders/O-12" @saved=${…} @restore=${event => (this.draft = event.detail)}> <s-field …> … </s-form>`
+ * `<s-form .save=${() => studio.put('orders', this.draft, this.base)} .value=${this.draft} .base=${this.base}
+ *   draft="orders/O-12" @saved=${…} @restore=${({detail}) => this.take(detail.value, detail.base)}> <s-field …> … </s-form>`
  *
  * Saving asks every field first. What a field or the service finds wrong is told in one summary that
  * takes focus and leads to the fields; the service's faults find their field by its path. With a name
- * for its draft, what was typed is kept on this machine until it is saved or dropped: "restore" gives
- * it back after a reload. When somebody else has changed the thing, both are shown to choose from;
+ * for its draft, what was typed is kept on this machine until it is saved or dropped, with what it began
+ * from: "restore" gives both back after a reload, so that a change that somebody else has made meanwhile
+ * is seen when it is saved. When somebody else has changed the thing, both are shown to choose from;
  * "resolved" then has {base, mine} to save again, which the form does by `.save(mine, base)`.
  */
 export class Form extends LitElement {
 
   static properties = {
-    save: {attribute: false}, value: {attribute: false}, names: {attribute: false},
+    save: {attribute: false}, value: {attribute: false}, base: {attribute: false}, names: {attribute: false},
     draft: {}, label: {}, cancel: {type: Boolean}, busy: {state: true}, faults: {state: true},
     problem: {state: true}, conflict: {state: true}, restored: {state: true},
   };
@@ -62,7 +63,7 @@ export class Form extends LitElement {
 
   #restore() {
     const kept = this.draft ? drafts.read(this.draft) : null;
-    if (kept) {
+    if (kept?.value) {
       this.restored = true;
       this.dispatchEvent(new CustomEvent('restore', {detail: kept}));
     }
@@ -70,7 +71,7 @@ export class Form extends LitElement {
 
   // After the room has taken the change over into the value.
   #keep() {
-    setTimeout(() => this.draft && this.value && !this.busy && drafts.keep(this.draft, this.value));
+    setTimeout(() => this.draft && this.value && !this.busy && drafts.keep(this.draft, {value: this.value, base: this.base ?? null}));
   }
 
   /** Forgets what was typed and not saved. */
@@ -197,7 +198,7 @@ export class Form extends LitElement {
     if (mine) {
       this.submit(mine, base);
     } else {
-      this.drop();
+      this.#startOver(); // theirs stands, and what was typed gives way to it
     }
   }
 }

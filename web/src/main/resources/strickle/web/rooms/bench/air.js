@@ -49,7 +49,7 @@ class BenchAir extends LitElement {
   }
 
   render() {
-    return html`<s-field class="screen" needed short kind="number" unit="km/h" least="0" most="100" label=${say('bench.wind')} hint=${say('bench.windHint')} .value=${this.wind} @value=${event => (this.wind = event.detail ?? 0)}></s-field>
+    return html`<s-field class="screen" needed short kind="speed" least="0" most="100" label=${say('bench.wind')} hint=${say('bench.windHint')} .value=${this.wind} @value=${event => (this.wind = event.detail ?? 0)}></s-field>
       ${this.trouble ? html`<s-trouble .problem=${this.trouble} @again=${() => { this.#asked = null; this.requestUpdate(); }}></s-trouble>` : ''}
       ${this.room ? this.#told() : html`<s-busy></s-busy>`}`;
   }
@@ -70,7 +70,7 @@ class BenchAir extends LitElement {
         {name: 'loss', label: say('bench.loss'), number: true, show: day => (day.pour ? say('bench.band', {likely: showAmount('loss', day.pour.evaporationKgPerM2Hour), low: showAmount('loss', day.pour.atLeast), high: showAmount('loss', day.pour.atMost)}) : '–')},
         {name: 'means', label: say('bench.means'), show: day => (day.pour ? say(`bench.level_${day.pour.level}`) : '–')},
         {name: 'dew', label: say('bench.dew'), number: true, show: day => (day.coat ? showTemperature(day.coat.dewPointC) : '–')},
-        {name: 'coat', label: say('bench.coat'), show: day => (day.coat ? say(day.coat.good ? 'bench.coatGood' : 'bench.coatBad') : '–')},
+        {name: 'coat', label: say('bench.coat'), show: day => (day.coat ? say(day.coat.good ? 'bench.coatGood' : 'bench.coatBad', {least: showAmount('degrees', 3)}) : '–')},
       ]}></s-table><p class="quiet">${say('bench.airHint')}</p>`;
   }
 }

@@ -4,8 +4,8 @@ import {Watching, studio} from '../../app/studio.js';
 import {settings} from '../../app/settings.js';
 import {address} from '../../app/address.js';
 import {say, nameOf} from '../../app/words.js';
-import {showAmount, showMass, showVolume} from '../../app/units.js';
-import {showNumber, showPercent} from '../../app/numbers.js';
+import {showAmount, showMass, showVolume, showWeighed} from '../../app/units.js';
+import {showPercent} from '../../app/numbers.js';
 import {Asking} from '../prices/asking.js';
 import {scale} from '../today/ticks.js';
 import '../../parts/field.js';
@@ -37,7 +37,7 @@ class BenchBatch extends LitElement {
       const dot = part.lastIndexOf('.');
       return [part.slice(0, dot), Number(part.slice(dot + 1))];
     }));
-    return {mix: studio.find('mixes', mix) ?? studio.book.mixes[0], chosen, step: Number(step) || scale.stepGrams, round: Number(round) || null};
+    return {mix: studio.find('mixes', mix) ?? studio.book.mixes[0], chosen, step: scale.steps.find(one => one === Number(step)) ?? scale.stepGrams, round: Number(round) || null};
   }
 
   #moulds(mix) {
@@ -62,7 +62,7 @@ class BenchBatch extends LitElement {
     const set = name => event => address.setState({[name]: event.detail ?? undefined});
     return html`<div class="ask screen">
       <s-field needed label=${say('bench.mix')} .value=${mix.id} .options=${studio.book.mixes.map(({id, name}) => ({value: id, label: name}))} @value=${set('mix')}></s-field>
-      <s-field needed short label=${say('bench.step')} .value=${step} .options=${scale.STEPS.map(value => ({value, label: `${showNumber(value)} g`}))} @value=${event => { scale.stepGrams = event.detail; set('step')(event); }}></s-field>
+      <s-field needed short label=${say('bench.step')} .value=${step} .options=${scale.options} @value=${event => { scale.stepGrams = event.detail; set('step')(event); }}></s-field>
       <s-field plain short kind="mass" least="0" label=${say('bench.round')} hint=${say('bench.roundHint')} .value=${round} @value=${set('round')}></s-field></div>
       <fieldset class="moulds screen"><legend>${say('bench.moulds')}</legend>${this.#moulds(mix).map(mould => html`
         <s-field plain short kind="whole" least="0" label=${mould.name} .value=${chosen.get(mould.id) ?? 0} @value=${event => this.#cast(mould.id, event.detail ?? 0)}></s-field>`)}</fieldset>`;
@@ -96,7 +96,7 @@ class BenchBatch extends LitElement {
     const share = value => (value === undefined ? '–' : showPercent(value));
     return html`<div class="scroll" tabindex="0" role="region" aria-label=${say('bench.weighOut')}><table><caption class="unseen">${say('bench.weighOut')}</caption>
       <thead><tr><th scope="col">${say('bench.material')}</th>${['grams', 'error', 'ofDry', 'ofCement', 'ofWater', 'ofTotal'].map(name => html`<th scope="col" class="number">${say(`bench.${name}`)}</th>`)}</tr></thead>
-      <tbody>${lines.map(line => html`<tr><th scope="row">${this.#name(line.material)}</th><td class="number grams">${showMass(line.grams)}</td>
+      <tbody>${lines.map(line => html`<tr><th scope="row">${this.#name(line.material)}</th><td class="number grams">${showWeighed(line.grams)}</td>
         <td class="number">${showPercent(line.errorPercent, 2)}</td><td class="number">${share(line.percentOfDry)}</td><td class="number">${share(line.percentOfCement)}</td>
         <td class="number">${share(line.percentOfWater)}</td><td class="number">${share(line.percentOfTotal)}</td></tr>`)}</tbody></table></div>`;
   }

@@ -7,10 +7,11 @@ import '../../parts/states.js';
 import './batch.js';
 import './drying.js';
 import './air.js';
+import './learnt.js';
 
-const TABS = ['batch', 'drying', 'room'];
+const TABS = ['batch', 'drying', 'room', 'learnt'];
 
-/** What is worked out with a pencil at the bench: batches, drying logs, the room. */
+/** What is worked out with a pencil at the bench: batches, drying logs, the room, what the records say. */
 class BenchRoom extends Room {
 
   static styles = [...Room.styles, css`
@@ -31,6 +32,7 @@ class BenchRoom extends Room {
         batch: () => html`<s-bench-batch></s-bench-batch>`,
         drying: () => html`<s-bench-drying .log=${address.rest[1] ?? ''}></s-bench-drying>`,
         room: () => html`<s-bench-air></s-bench-air>`,
+        learnt: () => html`<s-bench-learnt></s-bench-learnt>`,
       }[this.#tab]()}`;
   }
 }

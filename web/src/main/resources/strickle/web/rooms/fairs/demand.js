@@ -4,6 +4,7 @@ import {studio} from '../../app/studio.js';
 import {address, link} from '../../app/address.js';
 import {say} from '../../app/words.js';
 import {addDays, dayOf} from '../../app/times.js';
+import {same} from '../../app/same.js';
 import {tell} from '../../parts/undo.js';
 import '../../parts/field.js';
 import '../../parts/form.js';
@@ -11,7 +12,7 @@ import '../../parts/form.js';
 /** A fair and what may sell there. */
 class FairEdit extends LitElement {
 
-  static properties = {fair: {attribute: false}, draft: {state: true}};
+  static properties = {fair: {attribute: false}, draft: {state: true}, base: {state: true}};
 
   static styles = [sheet, css`
     .fields { display: grid; gap: var(--s3); max-width: 46rem; }
@@ -22,14 +23,20 @@ class FairEdit extends LitElement {
   `];
 
   willUpdate(changed) {
-    if (changed.has('fair') && this.fair?.id !== this.draft?.id) {
+    if (changed.has('fair') && (this.fair?.id !== this.draft?.id || (this.fair && same(this.draft, this.base)))) {
       this.#begin();
     }
     this.draft ??= this.#fresh();
   }
 
+  // What it began from stays, though somebody else changes the fair meanwhile.
   #begin() {
     this.draft = this.fair ? structuredClone(this.fair) : this.#fresh();
+    this.base = this.fair ?? null;
+  }
+
+  #restore({value, base}) {
+    [this.draft, this.base] = [value, base];
   }
 
   #fresh() {
@@ -47,9 +54,9 @@ class FairEdit extends LitElement {
   }
 
   render() {
-    return html`<s-form .value=${this.draft} draft=${`fairs/${this.fair?.id ?? 'new'}`} cancel
-      .save=${(mine = this.#clean(), base = this.fair ?? null) => studio.put('fairs', mine, base)}
-      @restore=${event => (this.draft = event.detail)} @restart=${this.#begin} @saved=${this.#saved} @cancel=${() => address.go(this.fair ? link(['fairs', this.fair.id]) : '/fairs')}>
+    return html`<s-form .value=${this.draft} .base=${this.base} draft=${`fairs/${this.fair?.id ?? 'new'}`} cancel
+      .save=${(mine = this.#clean(), base = this.base ?? null) => studio.put('fairs', mine, base)}
+      @restore=${event => this.#restore(event.detail)} @restart=${this.#begin} @saved=${this.#saved} @cancel=${() => address.go(this.fair ? link(['fairs', this.fair.id]) : '/fairs')}>
       <div class="fields">${this.#fields()}</div>
       ${this.fair ? html`<button slot="foot" type="button" @click=${this.#remove}>${say('fairs.remove')}</button>` : ''}</s-form>`;
   }

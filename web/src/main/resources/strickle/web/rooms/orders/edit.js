@@ -4,6 +4,7 @@ import {studio} from '../../app/studio.js';
 import {address, link} from '../../app/address.js';
 import {say} from '../../app/words.js';
 import {addDays, dayOf, showMinutes, showMoment} from '../../app/times.js';
+import {same} from '../../app/same.js';
 import {tell} from '../../parts/undo.js';
 import {freshId} from './outcomes.js';
 import '../../parts/field.js';
@@ -15,7 +16,7 @@ const KINDS = ['custom', 'shop', 'fair'];
 /** One order: new, or changed; with what it can be promised for. */
 class OrderEdit extends LitElement {
 
-  static properties = {order: {attribute: false}, fate: {attribute: false}, draft: {state: true}};
+  static properties = {order: {attribute: false}, fate: {attribute: false}, draft: {state: true}, base: {state: true}};
 
   static styles = [sheet, css`
     .two { display: grid; grid-template-columns: minmax(0, 1fr) minmax(16rem, 24rem); gap: var(--s4) var(--s5); align-items: start; }
@@ -29,14 +30,20 @@ class OrderEdit extends LitElement {
   `];
 
   willUpdate(changed) {
-    if (changed.has('order') && this.order?.id !== this.draft?.id) {
+    if (changed.has('order') && (this.order?.id !== this.draft?.id || (this.order && same(this.draft, this.base)))) {
       this.#begin();
     }
     this.draft ??= this.#fresh();
   }
 
+  // What it began from stays, though somebody else changes the order meanwhile.
   #begin() {
     this.draft = this.order ? structuredClone(this.order) : this.#fresh();
+    this.base = this.order ?? null;
+  }
+
+  #restore({value, base}) {
+    [this.draft, this.base] = [value, base];
   }
 
   #fresh() {
@@ -45,9 +52,9 @@ class OrderEdit extends LitElement {
   }
 
   render() {
-    return html`<div class="two"><s-form .value=${this.draft} draft=${`orders/${this.order?.id ?? 'new'}`} cancel
-        .save=${(mine = this.#clean(), base = this.order ?? null) => studio.put('orders', mine, base)}
-        @restore=${event => (this.draft = event.detail)} @restart=${this.#begin}
+    return html`<div class="two"><s-form .value=${this.draft} .base=${this.base} draft=${`orders/${this.order?.id ?? 'new'}`} cancel
+        .save=${(mine = this.#clean(), base = this.base ?? null) => studio.put('orders', mine, base)}
+        @restore=${event => this.#restore(event.detail)} @restart=${this.#begin}
         @saved=${this.#saved} @cancel=${() => address.go('/orders')}>
         <div class="fields">${this.#fields()}</div>
         ${this.order ? html`<button slot="foot" type="button" @click=${this.#remove}>${say('orders.remove')}</button>` : ''}

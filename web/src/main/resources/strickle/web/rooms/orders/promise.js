@@ -2,8 +2,8 @@ import {LitElement, css, html} from 'lit';
 import {sheet} from '../../parts/sheet.js';
 import {studio} from '../../app/studio.js';
 import {question} from '../../app/service.js';
-import {say, nameOf} from '../../app/words.js';
-import {dayOf, moment, showMinutes, showMoment, toLocal} from '../../app/times.js';
+import {say, sayList, nameOf} from '../../app/words.js';
+import {dayOf, minutesBetween, moment, showMinutes, showMoment, toLocal} from '../../app/times.js';
 
 const WAIT = 700;
 
@@ -105,19 +105,37 @@ class Promised extends LitElement {
     this.dispatchEvent(new CustomEvent('take', {detail: toLocal(last)}));
   }
 
-  #one({piece, quantity, kept, still, pressed}) {
+  #one({piece, quantity, kept, still, pressed, latest}) {
     const what = say('orders.line', {count: quantity, piece: nameOf(studio.book.pieces, piece)});
-    const more = [];
+    const more = [...(latest ? [latestWords(latest)] : []), ...(kept ? originWords(kept) : [])];
     if (still && kept && still.ready !== kept.ready) {
       more.push(say('orders.still', {at: showMoment(still.ready)}));
     }
     if (pressed && (!kept || moment(pressed.ready) < moment(kept.ready))) {
-      const slips = pressed.slips.map(slip => say('orders.slip', {order: slip.order, by: showMinutes((moment(slip.ready) - moment(slip.readyBefore)) / 60_000)}));
-      more.push(say('orders.pressed', {at: showMoment(pressed.ready), slips: slips.join('; ') || say('orders.nobody')}));
+      more.push(say('orders.pressed', {at: showMoment(pressed.ready), slips: slipWords(pressed)}));
     }
     return html`<p><strong>${kept ? say('orders.kept', {what, at: showMoment(kept.ready)}) : say('orders.notKept', {what})}</strong></p>
       ${more.length > 0 ? html`<ul>${more.map(text => html`<li>${text}</li>`)}</ul>` : ''}`;
   }
+}
+
+function slipWords({slips}) {
+  return slips.map(slip => say('orders.slip', {order: slip.order, by: showMinutes(minutesBetween(slip.readyBefore, slip.ready))})).join('; ') || say('orders.nobody');
+}
+
+/** Whether the date that stands in the form can be met. */
+function latestWords({at, way, offer, alone}) {
+  return say(`orders.latest_${way}${way === 'impossible' && !alone ? 'Ever' : ''}`, {at: showMoment(at), slips: offer ? slipWords(offer) : '', alone: alone ? showMoment(alone) : ''});
+}
+
+/** Where the pieces come from: what is taken from stock, and when the rest is poured. */
+function originWords({stock, runs}) {
+  const pours = runs.map(({tasks}) => say('orders.poured', {at: showMoment(tasks[0].spells[0].start), person: nameOf(studio.book.people, tasks[0].person)}));
+  if (!stock) {
+    return pours;
+  }
+  const meant = sayList(stock.meant.map(({order}) => order));
+  return [say(meant ? 'orders.stockMeant' : 'orders.stock', {count: stock.pieces, onHand: stock.onHand, orders: meant}), ...pours];
 }
 
 customElements.define('s-promised', Promised);

@@ -9,6 +9,7 @@ import '../../parts/field.js';
 import '../../parts/form.js';
 import './reader.js';
 import './studio-file.js';
+import './calendar.js';
 import './door.js';
 
 /** What the reader has chosen here, the studio's own data, the studio as a file, and leaving. */
@@ -31,6 +32,7 @@ class SettingsRoom extends Room {
       <s-reader .settings=${settings}></s-reader>
       <section><h2>${say('settings.studio')}</h2>${studio.book ? this.#studio() : html`<s-busy></s-busy>`}</section>
       <section><s-studio-file></s-studio-file></section>
+      <section><s-calendar></s-calendar></section>
       <section><s-door></s-door></section>`;
   }
 
@@ -43,8 +45,8 @@ class SettingsRoom extends Room {
     const field = (name, more) => html`<s-field short path=${name} needed label=${say(`settings.${more.word ?? name}`)} kind=${more.kind ?? 'text'}
       hint=${more.hint ? say(`settings.${more.hint}`) : ''} .options=${more.options} .least=${more.least}
       .value=${value[name]} @value=${event => change({[name]: event.detail})}></s-field>`;
-    return html`<s-form draft="studio" .value=${this.draft} .save=${(mine = value, base = this.base ?? value) => studio.put('studio', mine, base)}
-      @restore=${event => change(event.detail)} @restart=${this.#restart} @saved=${this.#saved}>
+    return html`<s-form draft="studio" .value=${this.draft} .base=${this.base} .save=${(mine = value, base = this.base ?? value) => studio.put('studio', mine, base)}
+      @restore=${event => this.#restore(event.detail)} @restart=${this.#restart} @saved=${this.#saved}>
       <div class="fields">
         ${field('name', {})}
         ${field('currency', {options: currencies(value.currency), hint: 'currencyHint'})}
@@ -54,6 +56,10 @@ class SettingsRoom extends Room {
         ${field('overheadPerMonth', {word: 'overhead', kind: 'money', least: 0, hint: 'overheadHint'})}
         ${field('productiveHoursPerMonth', {word: 'productive', kind: 'hours', least: 0})}
       </div></s-form>`;
+  }
+
+  #restore({value, base}) {
+    [this.draft, this.base] = [value, base];
   }
 
   #restart() {

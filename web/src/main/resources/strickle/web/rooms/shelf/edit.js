@@ -3,6 +3,7 @@ import {sheet} from '../../parts/sheet.js';
 import {studio} from '../../app/studio.js';
 import {address, link} from '../../app/address.js';
 import {say} from '../../app/words.js';
+import {same} from '../../app/same.js';
 import {tell} from '../../parts/undo.js';
 import {FIELDS, cleaned, fresh, idOf} from './fields.js';
 import '../../parts/form.js';
@@ -16,7 +17,7 @@ import './volume.js';
 /** One thing of the book: new, or changed; with what would come of it beside the form. */
 class ShelfEdit extends LitElement {
 
-  static properties = {collection: {}, thing: {attribute: false}, draft: {state: true}};
+  static properties = {collection: {}, thing: {attribute: false}, draft: {state: true}, base: {state: true}};
 
   static styles = [sheet, css`
     .two { display: grid; grid-template-columns: minmax(0, 1fr) minmax(15rem, 20rem); gap: var(--s4) var(--s5); align-items: start; }
@@ -28,14 +29,22 @@ class ShelfEdit extends LitElement {
   #named = '';
 
   willUpdate(changed) {
-    if (changed.has('collection') || (changed.has('thing') && this.thing?.id !== this.draft?.id)) {
+    const other = changed.has('thing') && (this.thing?.id !== this.draft?.id || (this.thing && same(this.draft, this.base)));
+    if (changed.has('collection') || other) {
       this.#begin();
     }
   }
 
+  // What it began from stays, though somebody else changes the thing meanwhile.
   #begin() {
     this.draft = this.thing ? structuredClone(this.thing) : fresh(this.collection, studio.book);
+    this.base = this.thing ?? null;
     this.#named = '';
+  }
+
+  #restore({value, base}) {
+    this.base = base;
+    this.#take(value);
   }
 
   // A new thing is called after its name until somebody calls it otherwise.
@@ -50,9 +59,9 @@ class ShelfEdit extends LitElement {
 
   render() {
     const {collection, draft} = this;
-    return html`<div class="two"><s-form .value=${draft} draft=${`${collection}/${this.thing?.id ?? 'new'}`} cancel
-        .save=${(mine = cleaned(this.draft), base = this.thing ?? null) => studio.put(collection, mine, base)}
-        @restore=${event => this.#take(event.detail)} @restart=${this.#begin} @saved=${this.#saved} @cancel=${() => address.go(this.#back)}>
+    return html`<div class="two"><s-form .value=${draft} .base=${this.base} draft=${`${collection}/${this.thing?.id ?? 'new'}`} cancel
+        .save=${(mine = cleaned(this.draft), base = this.base ?? null) => studio.put(collection, mine, base)}
+        @restore=${event => this.#restore(event.detail)} @restart=${this.#begin} @saved=${this.#saved} @cancel=${() => address.go(this.#back)}>
         <s-shelf-fields .fields=${FIELDS[collection]} .value=${draft} .whole=${draft} ?settled=${Boolean(this.thing)} @value=${event => this.#take(event.detail)}></s-shelf-fields>
         ${this.thing && collection !== 'studio' ? html`<button slot="foot" type="button" @click=${this.#copy}>${say('shelf.copy')}</button>
           <button slot="foot" type="button" @click=${this.#remove}>${say('shelf.removeIt')}</button>` : ''}

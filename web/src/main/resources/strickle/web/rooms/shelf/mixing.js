@@ -3,7 +3,7 @@ import {sheet} from '../../parts/sheet.js';
 import {studio} from '../../app/studio.js';
 import {question} from '../../app/service.js';
 import {say, nameOf} from '../../app/words.js';
-import {showAmount, showMass} from '../../app/units.js';
+import {showAmount, showMass, showWeighed} from '../../app/units.js';
 import {showPercent} from '../../app/numbers.js';
 
 /** What the saved mix weighs out for one casting of a mould that uses it: grams, density, pigment. */
@@ -49,7 +49,7 @@ class Mixing extends LitElement {
     const {verdict, total, limit} = batch.pigment;
     const name = material => (material === 'water' ? say('shelf.water') : nameOf(studio.book.materials, material));
     return html`<p>${say('shelf.weighs', {mould: this.#mould.name, mass: showMass(batch.wetGrams), density: showAmount('density', batch.wetDensityKgPerM3)})}</p>
-      <table><caption class="unseen">${say('shelf.weighOut')}</caption><tbody>${batch.lines.map(line => html`<tr><th scope="row">${name(line.material)}</th><td class="number">${showMass(line.grams)}</td></tr>`)}</tbody></table>
+      <table><caption class="unseen">${say('shelf.weighOut')}</caption><tbody>${batch.lines.map(line => html`<tr><th scope="row">${name(line.material)}</th><td class="number">${showWeighed(line.grams)}</td></tr>`)}</tbody></table>
       ${verdict === 'none' ? '' : html`<p class=${verdict === 'within' ? '' : 'care'}>${say(`shelf.pigment.${verdict}`, {share: showPercent(total.percentOfCement), most: showPercent(limit.percentOfCement), unknown: (limit.unknown ?? []).map(name).join(', ')})}</p>`}`;
   }
 }

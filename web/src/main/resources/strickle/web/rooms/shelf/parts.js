@@ -2,6 +2,7 @@ import {LitElement, css, html} from 'lit';
 import {sheet} from '../../parts/sheet.js';
 import {studio} from '../../app/studio.js';
 import {hasWord, say} from '../../app/words.js';
+import {MATERIAL_KINDS, showTemperature} from '../../app/units.js';
 import {filled} from './fields.js';
 import '../../parts/field.js';
 
@@ -52,7 +53,7 @@ class ShelfFields extends LitElement {
   }
 
   #hint(field) {
-    return field.hint && hasWord(`shelf.h.${field.name}`) ? say(`shelf.h.${field.name}`) : '';
+    return field.hint && hasWord(`shelf.h.${field.name}`) ? say(`shelf.h.${field.name}`, {warm: showTemperature(20)}) : '';
   }
 
   #field(field) {
@@ -74,7 +75,7 @@ class ShelfFields extends LitElement {
   #plain(field) {
     const windows = field.kind === 'windows';
     const value = this.value?.[field.name];
-    return html`<s-field path=${this.#place(field.name)} label=${this.#label(field.name)} kind=${windows ? 'text' : field.kind ?? 'text'} ?needed=${field.needed}
+    return html`<s-field path=${this.#place(field.name)} label=${this.#label(field.name)} kind=${windows ? 'text' : this.#kind(field)} ?needed=${field.needed}
       .least=${field.least} .most=${field.most} unit=${this.#unit(field)} hint=${this.#hint(field)} ?disabled=${Boolean(field.once && this.settled)}
       .options=${this.#options(field)} .list=${field.list} .value=${windows ? (value ?? []).join(', ') : value ?? null}
       @value=${event => this.#set({[field.name]: windows ? windowsOf(event.detail) : event.detail})}></s-field>`;
@@ -86,6 +87,11 @@ class ShelfFields extends LitElement {
     }
     const given = this.value?.[unitOf] ?? this.whole?.[unitOf];
     return unitOf === 'unit' ? given ?? '' : studio.find('materials', given)?.unit ?? '';
+  }
+
+  // What is counted in grams or millilitres is read and written in the reader's units.
+  #kind(field) {
+    return MATERIAL_KINDS[this.#unit(field)] ?? field.kind ?? 'text';
   }
 
   #options({from, choice}) {

@@ -4,6 +4,7 @@ import {styled} from '../../parts/styled.js';
 import {studio} from '../../app/studio.js';
 import {say} from '../../app/words.js';
 import {showMinutes} from '../../app/times.js';
+import {showTemperature} from '../../app/units.js';
 
 /** The course of one piece from pour to ready, at 20 °C and with nobody's hours in the way. */
 class Timeline extends LitElement {
@@ -55,7 +56,7 @@ class Timeline extends LitElement {
     }
     const all = course.reduce((sum, one) => sum + one.minutes, 0);
     const hands = course.filter(({kind}) => kind === 'hands').reduce((sum, one) => sum + one.minutes, 0);
-    return html`<p>${say('shelf.course', {all: showMinutes(all), hands: showMinutes(hands), count: this.piece.typicalRun ?? 1})}</p>
+    return html`<p>${say('shelf.course', {all: showMinutes(all), hands: showMinutes(hands), warm: showTemperature(20), count: this.piece.typicalRun ?? 1})}</p>
       <div class="line" aria-hidden="true">${course.map(one => html`<i class=${one.kind} style=${styled({'flex-grow': String(Math.max(1, one.minutes))})}></i>`)}</div>
       <ol>${course.map(one => html`<li><i class="key ${one.kind}" aria-hidden="true"></i>${one.what}: ${showMinutes(one.minutes)}</li>`)}</ol>`;
   }

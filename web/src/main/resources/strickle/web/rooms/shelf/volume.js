@@ -5,6 +5,7 @@ import {studio} from '../../app/studio.js';
 import {say} from '../../app/words.js';
 import {showVolume} from '../../app/units.js';
 import {SOLIDS, newSolid, profile} from './solids.js';
+import './mesh-view.js';
 import '../../parts/field.js';
 
 const WAYS = ['volumeMl', 'shape', 'mesh'];
@@ -16,7 +17,7 @@ const WAIT = 350;
  */
 class ShelfVolume extends LitElement {
 
-  static properties = {mould: {attribute: false}, told: {state: true}, refusal: {state: true}, over: {state: true}, chosen: {state: true}};
+  static properties = {mould: {attribute: false}, told: {state: true}, refusal: {state: true}, over: {state: true}, chosen: {state: true}, stl: {state: true}};
 
   static styles = [sheet, css`
     fieldset { border: var(--border) solid var(--line); padding: var(--s3); margin: 0; min-width: 0; display: grid; gap: var(--s3); }
@@ -35,6 +36,7 @@ class ShelfVolume extends LitElement {
 
   #timer = 0;
   #asked = '';
+  #shown = '';
 
   constructor() {
     super();
@@ -42,10 +44,16 @@ class ShelfVolume extends LitElement {
     this.refusal = '';
     this.over = false;
     this.chosen = '';
+    this.stl = null;
   }
 
   get #way() {
     return this.chosen || (this.mould?.shape ? 'shape' : this.mould?.mesh ? 'mesh' : 'volumeMl');
+  }
+
+  get #file() {
+    const {mesh} = this.mould ?? {};
+    return typeof mesh === 'string' ? mesh : mesh?.file;
   }
 
   get #shape() {
@@ -59,6 +67,10 @@ class ShelfVolume extends LitElement {
   }
 
   willUpdate() {
+    const file = this.#file;
+    if (this.#way === 'mesh' && file && file !== this.#shown) {
+      this.#show(file);
+    }
     if (this.#way === 'shape' && this.#shape.length > 0) {
       const asked = JSON.stringify(this.#shape);
       if (asked !== this.#asked) {
@@ -66,6 +78,17 @@ class ShelfVolume extends LitElement {
         clearTimeout(this.#timer);
         this.#timer = setTimeout(() => this.#measure(asked), WAIT);
       }
+    }
+  }
+
+  // The file that is kept; one just dropped is there already.
+  async #show(file) {
+    this.#shown = file;
+    try {
+      const {body} = await ask('GET', `/api/meshes/${encodeURIComponent(file)}`, {as: 'blob'});
+      this.stl = this.#shown === file ? await body.arrayBuffer() : this.stl;
+    } catch {
+      this.stl = null; // it is drawn when the service is back and the mould is opened again
     }
   }
 
@@ -127,9 +150,10 @@ class ShelfVolume extends LitElement {
 
   #mesh() {
     const {mesh} = this.mould ?? {};
-    const file = typeof mesh === 'string' ? mesh : mesh?.file;
+    const file = this.#file;
     return html`<div class="drop ${this.over ? 'over' : ''}" @dragover=${event => { event.preventDefault(); this.over = true; }} @dragleave=${() => (this.over = false)} @drop=${this.#dropped}>
         <p>${file ? say('shelf.meshIs', {file}) : say('shelf.meshNone')}</p><p>${this.told ? say('shelf.holds', {volume: showVolume(this.told.volumeMl)}) : ''}</p>
+        <s-mesh-view .stl=${this.stl} name=${file ?? ''}></s-mesh-view>
         <button type="button" @click=${() => this.renderRoot.querySelector('input').click()}>${say('shelf.chooseMesh')}</button>
         <input hidden type="file" accept=".stl,model/stl" aria-label=${say('shelf.chooseMesh')} @change=${event => this.#take(event.target.files[0])}></div>
       <s-field needed short label=${say('shelf.meshUnit')} .value=${mesh?.unit ?? 'mm'} .options=${['mm', 'inch'].map(value => ({value, label: say(`shelf.c.${value}`)}))} @value=${event => this.#unit(file, event.detail)}></s-field>`;
@@ -159,6 +183,7 @@ class ShelfVolume extends LitElement {
       this.told = (await ask('POST', `/api/volume/mesh?unit=${unit}`, {body: bytes, type: 'model/stl'})).body;
       await keep(name, bytes);
       this.refusal = '';
+      [this.stl, this.#shown] = [bytes, name];
       this.#tell('mesh', {file: name, unit});
       await studio.refresh();
     } catch (refused) {
@@ -171,12 +196,8 @@ class ShelfVolume extends LitElement {
 // One of the same name gives way, if it has not changed meanwhile.
 async function keep(name, bytes) {
   const path = `/api/meshes/${encodeURIComponent(name)}`;
-  let tag;
-  try {
-    tag = (await ask('GET', path, {as: 'blob'})).tag;
-  } catch {
-    tag = undefined;
-  }
+  const {items} = (await ask('GET', '/api/meshes')).body;
+  const tag = items.some(({file}) => file === name) ? (await ask('GET', path, {as: 'blob'})).tag : undefined;
   await ask('PUT', path, {body: bytes, type: 'model/stl', tag});
 }
 

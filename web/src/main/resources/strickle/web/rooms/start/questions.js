@@ -3,6 +3,7 @@ import {sheet} from '../../parts/sheet.js';
 import {USUAL, makeFirst} from '../../app/beginning.js';
 import {studio} from '../../app/studio.js';
 import {address} from '../../app/address.js';
+import {settings} from '../../app/settings.js';
 import {showAmount} from '../../app/units.js';
 import {showPercent} from '../../app/numbers.js';
 import {showMinutes} from '../../app/times.js';
@@ -45,10 +46,10 @@ class Questions extends LitElement {
       hint=${more.hint ? say(`start.${more.hint}`) : ''} .least=${more.least} .most=${more.most} .value=${this.answers[name]}
       @value=${event => (this.answers = {...this.answers, [name]: event.detail})}></s-field>`;
     return html`<s-form draft="first-book" label=${say('start.make')} .value=${this.answers} .save=${() => this.#make()}
-      @restore=${event => (this.answers = {...BEGIN, ...event.detail})} @restart=${() => (this.answers = BEGIN)} @saved=${this.#made}>
+      @restore=${event => (this.answers = {...BEGIN, ...event.detail.value})} @restart=${() => (this.answers = BEGIN)} @saved=${this.#made}>
       <fieldset><legend>${say('start.piece')}</legend><div class="fields">
         ${field('piece', 'text', {word: 'pieceName', hint: 'pieceNameHint'})}
-        ${field('volumeMl', 'volume', {word: 'volume', hint: 'volumeHint', least: 1})}
+        ${field('volumeMl', 'volume', {word: 'volume', hint: settings.units === 'us' ? 'volumeHintUs' : 'volumeHint', least: 1})}
         ${field('cavities', 'whole', {least: 1})}
         ${field('count', 'whole', {word: 'forms', least: 1})}
         ${field('setHours', 'hours', {least: 0})}

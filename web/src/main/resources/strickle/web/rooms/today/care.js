@@ -51,19 +51,13 @@ class Care extends LitElement {
     return days.length === 0 ? html`<p class="quiet">${this.room ? say('today.roomUnknown') : ''}</p>` : days.map(day => html`
       <p>${say('today.air', {at: showTime(day.from), air: showTemperature(day.airC), humidity: showPercent(day.humidityPercent, 0)})}
       ${day.pour ? html`<br>${say(`today.loss_${day.pour.level}`, {loss: showAmount('loss', day.pour.evaporationKgPerM2Hour), from: showAmount('loss', day.pour.atLeast), to: showAmount('loss', day.pour.atMost)})}` : ''}
-      ${day.coat ? html`<br><span class=${day.coat.good ? '' : 'care'}>${say(day.coat.good ? 'today.coatGood' : 'today.coatBad', {dew: showTemperature(day.coat.dewPointC), above: degrees(day.coat.aboveC)})}</span>` : ''}</p>`);
+      ${day.coat ? html`<br><span class=${day.coat.good ? '' : 'care'}>${say(day.coat.good ? 'today.coatGood' : 'today.coatBad', {dew: showTemperature(day.coat.dewPointC), above: showAmount('degrees', day.coat.aboveC), least: showAmount('degrees', 3)})}</span>` : ''}</p>`);
   }
 
   #cautions() {
     return html`<ul>${(this.cautions ?? []).map(one => html`<li><details><summary>${one.brief}</summary>
       <p>${one.more}</p><small>${one.source}</small></details></li>`)}</ul><p class="quiet">${say('today.codes')}</p>`;
   }
-}
-
-// A difference of temperatures: the zero of the scale does not count.
-function degrees(celsius) {
-  const [warm, zero] = [celsius, 0].map(value => showTemperature(value, {most: 6}));
-  return zero.includes('F') ? `${(celsius * 1.8).toFixed(1)}\u00a0°F` : warm.replace(/\d+(?:[.,]\d+)?/, celsius.toFixed(1));
 }
 
 customElements.define('s-care', Care);

@@ -96,7 +96,7 @@ export function differs(all, progress) {
   const late = all.some(({state, noted, start, end}) => state === 'overdue'
     || (noted && (moment(noted.start).getTime() !== moment(start).getTime()
       || (noted.end && moment(noted.end).getTime() !== moment(end).getTime()))));
-  return late || progress.some(({kind}) => ['scrapped', 'away', 'broken'].includes(kind));
+  return late || progress.some(({kind}) => ['scrapped', 'away', 'back', 'broken', 'mended'].includes(kind));
 }
 
 export {addDays};

@@ -12,7 +12,8 @@ import '../../parts/form.js';
 
 /**
  * Asks for what a note of what has happened still needs, and keeps it. `open({doing, how})` for a
- * task, `open({how: 'away'})` and `open({how: 'broken'})` for what came up.
+ * task, `open({how: 'away'})` and `open({how: 'broken'})` for what came up, `open({how: 'back', about})`
+ * and `open({how: 'mended', about})` for its end.
  */
 class Noting extends LitElement {
 
@@ -27,22 +28,25 @@ class Noting extends LitElement {
   }
 
   /** Notes at once what needs no question, or asks. */
-  async open({doing = null, how}) {
+  async open({doing = null, about = null, how}) {
     if (how === 'done' || how === 'begun') {
       await this.#keepTask(doing, how);
       return;
     }
-    this.note = this.#first(doing, how);
+    this.note = this.#first(doing ?? about, how);
     this.asked = {doing, how};
   }
 
-  #first(doing, how) {
+  // Of a task, or for an end of what it ends.
+  #first(of, how) {
     const now = toLocal(new Date());
     return {
-      times: () => ({...noteOf(doing.task), person: doing.task.person, start: doing.noted?.start ?? toLocal(doing.start), end: now > toLocal(doing.start) ? now : toLocal(doing.end)}),
-      scrapped: () => ({kind: 'scrapped', run: doing.run.id, pieces: 1}),
+      times: () => ({...noteOf(of.task), person: of.task.person, start: of.noted?.start ?? toLocal(of.start), end: now > toLocal(of.start) ? now : toLocal(of.end)}),
+      scrapped: () => ({kind: 'scrapped', run: of.run.id, pieces: 1}),
       away: () => ({kind: 'away', person: studio.book.people[0]?.id, from: now, to: null}),
-      broken: () => ({kind: 'broken', form: studio.book.forms[0]?.id, count: 1, from: now}),
+      broken: () => ({kind: 'broken', form: studio.book.forms[0]?.id, count: 1, from: now, to: null}),
+      back: () => ({kind: 'back', person: of.person, from: now}),
+      mended: () => ({kind: 'mended', form: of.form, count: of.count, from: now}),
     }[how]();
   }
 
@@ -62,7 +66,8 @@ class Noting extends LitElement {
   }
 
   // What was begun and is noted again takes the place of its first note.
-  async #keep(note) {
+  async #keep(asked) {
+    const note = Object.fromEntries(Object.entries(asked).filter(([, value]) => value !== null));
     const before = studio.progress.find(entry => entry.kind === note.kind && entry.lot === note.lot
       && entry.run === note.run && entry.step === note.step && ['poured', 'demoulded', 'step', 'scrapped'].includes(note.kind));
     return before?.id ? studio.put('progress', {...note, id: before.id}, before) : studio.put('progress', note);
@@ -90,7 +95,7 @@ class Noting extends LitElement {
   }
 
   #field(name, more) {
-    return html`<s-field needed path=${name} label=${say(`today.field_${name}`)} kind=${more.kind ?? 'text'} .options=${more.options}
+    return html`<s-field ?needed=${!more.may} path=${name} label=${say(`today.field_${more.word ?? name}`)} kind=${more.kind ?? 'text'} .options=${more.options}
       .least=${more.least} .most=${more.most} hint=${more.hint ?? ''} .value=${this.note[name]} @value=${this.#set(name)}></s-field>`;
   }
 
@@ -98,12 +103,16 @@ class Noting extends LitElement {
     const moments = {kind: 'moment'};
     const people = {options: studio.book.people.map(({id, name}) => ({value: id, label: name}))};
     const forms = {options: studio.book.forms.map(({id, name}) => ({value: id, label: name}))};
+    const whole = (name, more) => this.#field(name, {kind: 'whole', least: 1, ...more});
     const {how, doing} = this.asked;
     return {
       times: () => [this.#field('person', people), this.#field('start', moments), this.#field('end', moments)],
-      scrapped: () => [this.#field('pieces', {kind: 'whole', least: 1, most: piecesOf(doing.run), hint: say('today.scrapHint')})],
+      scrapped: () => [whole('pieces', {most: piecesOf(doing.run), hint: say('today.scrapHint')})],
       away: () => [this.#field('person', people), this.#field('from', moments), this.#field('to', moments)],
-      broken: () => [this.#field('form', forms), this.#field('count', {kind: 'whole', least: 1}), this.#field('from', moments)],
+      back: () => [this.#field('person', people), this.#field('from', {...moments, word: 'since'})],
+      broken: () => [this.#field('form', forms), whole('count'), this.#field('from', moments),
+        this.#field('to', {...moments, may: true, word: 'backOn', hint: say('today.backOnHint')})],
+      mended: () => [this.#field('form', forms), whole('count'), this.#field('from', {...moments, word: 'wholeFrom'})],
     }[how]();
   }
 }

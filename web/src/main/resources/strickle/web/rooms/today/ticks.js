@@ -1,5 +1,8 @@
 /** What was ticked off at the bench: kept on this machine for as long as the day lasts. */
 
+import {settings} from '../../app/settings.js';
+import {showWeighed, unitFor} from '../../app/units.js';
+
 const KEY = 'strickle.ticks';
 const DAYS = 3;
 
@@ -34,16 +37,28 @@ export const ticks = {
 
 const STEP = 'strickle.scaleStepGrams';
 
+const OUNCE = unitFor('mass', 0, 'us').many;
+
 /** The step of the scale at this bench, in grams. */
 export const scale = {
-  STEPS: [0.1, 0.5, 1, 2, 5, 10],
+
+  /** The steps that scales have in the reader's units. */
+  get steps() {
+    return settings.units === 'us' ? [0.005, 0.01, 0.05, 0.1, 0.25, 0.5].map(ounces => ounces * OUNCE) : [0.1, 0.5, 1, 2, 5, 10];
+  },
+
+  /** The same to choose from. */
+  get options() {
+    return scale.steps.map(value => ({value, label: showWeighed(value)}));
+  },
 
   get stepGrams() {
+    const [finest] = scale.steps;
     try {
       const kept = Number(localStorage.getItem(STEP));
-      return scale.STEPS.includes(kept) ? kept : 0.1;
+      return scale.steps.find(step => Math.abs(step - kept) < 1e-6) ?? finest;
     } catch {
-      return 0.1;
+      return finest;
     }
   },
 

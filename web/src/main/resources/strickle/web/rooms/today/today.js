@@ -14,6 +14,7 @@ import '../../parts/menu.js';
 import '../../parts/say.js';
 import '../../parts/states.js';
 import './card.js';
+import './came-up.js';
 import './care.js';
 import './noting.js';
 
@@ -84,6 +85,7 @@ class Today extends Room {
     return html`${this.#sentence(all, day)}${this.#again(all, day)}
       <div class="people">${repeat(this.#people(all, day), ({person}) => person, ({person, doings: own}) => this.#person(person, own, day))}</div>
       ${this.#ready(day)}
+      <s-came-up .day=${day} .progress=${studio.progress} @note=${event => this.#noting.open(event.detail)}></s-came-up>
       <s-care .day=${day}></s-care>
       <s-noting></s-noting>`;
   }

@@ -3,8 +3,7 @@ import {sheet} from '../../parts/sheet.js';
 import {studio} from '../../app/studio.js';
 import {question} from '../../app/service.js';
 import {say, nameOf} from '../../app/words.js';
-import {showMass} from '../../app/units.js';
-import {showNumber} from '../../app/numbers.js';
+import {showMass, showWeighed} from '../../app/units.js';
 import {scale, ticks} from './ticks.js';
 import '../../parts/tick.js';
 import '../../parts/field.js';
@@ -36,6 +35,9 @@ class Weigh extends LitElement {
   }
 
   willUpdate() {
+    if (!scale.steps.includes(this.step)) {
+      this.step = scale.stepGrams; // the reader's units are others now
+    }
     const asked = `${this.lot.id} ${this.step}`;
     if (asked !== this.#asked) {
       this.#asked = asked;
@@ -67,7 +69,7 @@ class Weigh extends LitElement {
     const total = this.#lines.reduce((sum, line) => sum + line.grams, 0);
     return html`<ol>${this.#lines.map(line => this.#line(line))}</ol>
       <div class="foot"><p>${say('today.together', {mass: showMass(total)})}</p>
-        <s-field class="screen" short needed label=${say('today.step')} .value=${this.step} .options=${scale.STEPS.map(value => ({value, label: `${showNumber(value)} g`}))} @value=${this.#set}></s-field></div>
+        <s-field class="screen" short needed label=${say('today.step')} .value=${this.step} .options=${scale.options} @value=${this.#set}></s-field></div>
       ${this.trouble ? html`<p class="care">${say('today.stepRefused', {why: this.trouble.message})}</p>` : ''}`;
   }
 
@@ -75,7 +77,7 @@ class Weigh extends LitElement {
     const name = `${this.lot.id}/${material}`;
     const called = material === 'water' ? say('today.water') : nameOf(studio.book.materials, material);
     return html`<li><s-tick .on=${ticks.has(this.day, name)} @tick=${event => this.#tick(name, event.detail)}>
-      <span class="line"><span>${called}</span> <span class="grams">${showMass(grams)}</span></span></s-tick></li>`;
+      <span class="line"><span>${called}</span> <span class="grams">${showWeighed(grams)}</span></span></s-tick></li>`;
   }
 
   #tick(name, on) {

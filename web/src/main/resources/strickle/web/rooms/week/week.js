@@ -152,7 +152,7 @@ export class Week extends Room {
     return html`<s-week-tools .by=${state.by} .days=${state.days} .show=${state.show} .trueTime=${state.trueTime} .find=${state.find} .finds=${this.finds ?? 0}
         @state=${event => address.setState(event.detail)} @next=${this.#nextFind}></s-week-tools>
       ${state.show === 'list' ? html`<s-day-list .week=${week} .from=${state.at} .days=${state.days} @open=${this.#open}></s-day-list>` : this.#board(state)}
-      <s-week-card .week=${week} .because=${this.because} @pin=${this.#pin} @unpin=${this.#unpin} @move=${event => (this.moving = event.detail.lot)}
+      <s-week-card .week=${week} .because=${this.because} @pin=${this.#pin} @unpin=${this.#unpin} @move=${this.#move}
         @held=${() => this.#boardNode?.peeking.hold()} @left=${() => this.#card.unpeek()} @chosen=${event => address.setState({chosen: event.detail.id})} @closed=${() => address.setState({chosen: ''})}></s-week-card>
       <s-move-pour .week=${week} .lot=${this.moving} @pin=${this.#pin} @close=${() => (this.moving = null)}></s-move-pour>`;
   }
@@ -247,6 +247,11 @@ export class Week extends Room {
     this.looking = false;
     laying.leave();
     tell(say('week.laying.dropped'));
+  }
+
+  #move(event) {
+    this.#card.close();
+    this.moving = event.detail.lot;
   }
 
   async #pin({detail: {lot, start, person}}) {

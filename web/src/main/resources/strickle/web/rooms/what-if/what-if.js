@@ -1,12 +1,14 @@
 import {Room, html} from '../../parts/room.js';
 import {css} from 'lit';
 import {studio} from '../../app/studio.js';
+import {address, link} from '../../app/address.js';
 import {get, question} from '../../app/service.js';
 import {say} from '../../app/words.js';
 import {showMoney} from '../../app/money.js';
 import {showNumber} from '../../app/numbers.js';
 import {minutesBetween, showMinutes, showMoment, showWork} from '../../app/times.js';
 import {KINDS, change, first} from './hints.js';
+import {tell} from '../../parts/undo.js';
 import '../../parts/field.js';
 import '../../parts/say.js';
 import '../../parts/states.js';
@@ -46,10 +48,22 @@ class WhatIfRoom extends Room {
     if (studio.plan && studio.plan !== this.#plan) {
       this.#plan = studio.plan;
       this.#bound();
-      if (!this.#answer) {
-        this.#ask([]);
+      const wanted = this.#wanted();
+      if (!this.#answer || wanted.some(text => !this.#answer.changes.some(one => one.change === text))) {
+        this.#ask(wanted);
       }
     }
+  }
+
+  // Whoever comes from the board may bring a form along, which is tried at once.
+  #wanted() {
+    const {form} = address.state;
+    if (!studio.find('forms', form)) {
+      return [];
+    }
+    this.kind = 'form';
+    this.chosen = {form, many: 1};
+    return [change('form', this.chosen)];
   }
 
   async #bound() {
@@ -68,8 +82,23 @@ class WhatIfRoom extends Room {
     try {
       const answer = await question('/api/what-if?plan=in-use', {changes});
       const before = answers.get(plan);
+      answer.changes = answer.changes.map(one => ({...one, tried: changes.includes(one.change)}));
       const again = new Set(answer.changes.map(one => one.change));
       answers.set(plan, before ? {...answer, changes: [...answer.changes, ...before.changes.filter(one => !again.has(one.change))]} : answer);
+    } catch (refused) {
+      this.trouble = refused;
+    } finally {
+      this.busy = false;
+    }
+  }
+
+  // Into the book, and the plan with it into use: one change, worked out once more by the service.
+  async #make({change: text, words}) {
+    this.busy = true;
+    this.trouble = null;
+    try {
+      await studio.act('/api/what-if/take', {changes: [text]});
+      tell(say('what-if.made', {change: words}), true);
     } catch (refused) {
       this.trouble = refused;
     } finally {
@@ -84,9 +113,24 @@ class WhatIfRoom extends Room {
     if (!studio.plan) {
       return html`<s-empty heading=${say('what-if.noPlan')}><p>${say('what-if.noPlanText')}</p><a slot="out" class="button do" href="/week">${say('what-if.toWeek')}</a></s-empty>`;
     }
-    return html`${this.#sentence()}${this.#try()}
+    return html`${this.#order()}${this.#sentence()}${this.#try()}
       ${this.trouble ? html`<s-trouble .problem=${this.trouble} @again=${() => this.#ask([])}></s-trouble>` : ''}
       <div class="answer" aria-busy=${this.busy ? 'true' : 'false'}>${this.#told()}</div>${this.#answer ? this.#atBest() : ''}`;
+  }
+
+  // Whoever comes from an order reads again what is the matter with it.
+  #order() {
+    const order = studio.find('orders', address.state.order);
+    const outcome = order && studio.plan.orders.find(one => one.order === order.id);
+    if (!outcome) {
+      return '';
+    }
+    const late = outcome.lateMinutes > 0;
+    const spare = minutesBetween(outcome.ready, order.due);
+    return html`<s-say kind=${late ? 'late' : 'ready'}>${say(late ? 'what-if.orderLate' : 'what-if.orderSpare', {
+      order: order.id, for: order.for || say('what-if.nobody'), by: showMinutes(late ? outcome.lateMinutes : spare)})}
+      ${outcome.because?.length > 0 ? html`<ul>${outcome.because.map(reason => html`<li>${reason}</li>`)}</ul>` : ''}
+      <a slot="out" href=${link(['orders', order.id])}>${say('what-if.toOrder')}</a></s-say>`;
   }
 
   #sentence() {
@@ -150,7 +194,7 @@ class WhatIfRoom extends Room {
       return html`<p class="quiet" role="status">${this.busy ? say('what-if.busyText') : ''}</p>`;
     }
     const rows = answer.changes.filter(one => one.helps || one.tried);
-    const idle = answer.changes.filter(one => !one.helps);
+    const idle = answer.changes.filter(one => !one.helps && !one.tried);
     return html`${this.busy ? html`<p class="quiet" role="status">${say('what-if.busyText')}</p>` : ''}
       <s-table label=${say('rooms.what-if')} .rows=${rows} .columns=${[
         {name: 'words', label: say('what-if.change'), show: one => one.words},
@@ -159,6 +203,7 @@ class WhatIfRoom extends Room {
         {name: 'work', label: say('what-if.work'), number: true, show: one => showWork(one.totals.attendedMinutes)},
         {name: 'last', label: say('what-if.last'), show: one => showMoment(one.totals.lastReady)},
         {name: 'cost', label: say('what-if.cost'), show: one => this.#cost(one)},
+        {name: 'make', label: say('what-if.make'), show: one => html`<button aria-label=${say('what-if.makeIt', {change: one.words})} ?disabled=${this.busy} @click=${() => this.#make(one)}>${say('what-if.make')}</button>`},
       ]}></s-table>
       ${idle.length > 0 ? html`<p class="quiet">${say('what-if.idle', {changes: idle.map(one => one.words).join('; ')})}</p>` : ''}`;
   }

@@ -63,6 +63,13 @@ export default {
   pressed: 'If others may slip: {at} ({slips}).',
   slip: '{order} by {by}',
   nobody: 'nobody becomes late',
+  latest_kept: 'By {at}: yes, and nobody else has to wait.',
+  latest_pressed: 'By {at}: only if others slip ({slips}).',
+  latest_impossible: 'By {at}: no plan was found. Alone in the studio it would be ready {alone}.',
+  latest_impossibleEver: 'By {at}: no plan was found.',
+  stock: {one: '{count} of the {onHand} on hand goes to it.', other: '{count} of the {onHand} on hand go to it.'},
+  stockMeant: {one: '{count} of the {onHand} on hand goes to it, so far meant for {orders}.', other: '{count} of the {onHand} on hand go to it, so far meant for {orders}.'},
+  poured: 'Poured {at}, {person}.',
   take: 'Promise {at}',
   refused: 'Found {found}; right would be {right}.',
 };

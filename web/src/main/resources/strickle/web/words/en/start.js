@@ -27,6 +27,7 @@ export default {
   pieceNameHint: 'As you would write it on a price tag.',
   volume: 'What one filling of its mould holds',
   volumeHint: 'Fill it with water and weigh that: a gram is a millilitre.',
+  volumeHintUs: 'Fill it with water and weigh that: 1.04 ounces are a fluid ounce.',
   cavities: 'Pieces from one filling',
   forms: 'How many such moulds you have',
   setHours: 'Hours until it can come out of the mould',
