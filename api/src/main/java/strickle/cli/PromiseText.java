@@ -22,6 +22,7 @@ import strickle.plan.promise.Stock;
 final class PromiseText {
 
   private static final String NOBODY = "no present order becomes later";
+  private static final String NO_PLAN = "no plan was found in which it is ready then.";
 
   private final Book book;
   private final Promise promise;
@@ -71,13 +72,15 @@ final class PromiseText {
         say(by + "only if others slip.");
         table(latest.offer().orElseThrow());
       }
-      case IMPOSSIBLE -> say(by + "no." + latest.alone().map(PromiseText::alone).orElse(""));
+      case IMPOSSIBLE -> say(by + latest.alone().map(PromiseText::alone).orElse(NO_PLAN));
     }
     lines.add("");
   }
 
   private static String alone(OffsetDateTime ready) {
-    return " Even if the studio did nothing else, it would be ready " + Moments.full(ready) + ".";
+    return "no. Even if the studio did nothing else, it would be ready "
+        + Moments.full(ready)
+        + ".";
   }
 
   private void kept() {

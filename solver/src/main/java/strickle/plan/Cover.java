@@ -77,14 +77,13 @@ public final class Cover {
   }
 
   /**
-   * How likely so many castings bring what is asked for beyond what is on hand.
+   * How likely so many pieces, good or not, bring what is asked for beyond what is on hand.
    *
    * @param asked pieces asked for in all, 0 or more
    * @return 0 to 1
    */
-  static double chance(Book book, Piece piece, long castings, long asked) {
-    long trials = castings * book.mould(piece.mould()).cavities();
-    return Binomial.atLeast(trials, piece.goodPercent() / 100, asked - piece.onHand());
+  static double chance(Piece piece, long pieces, long asked) {
+    return Binomial.atLeast(pieces, piece.goodPercent() / 100, asked - piece.onHand());
   }
 
   /** The chance grows with every casting, so the least that is enough is found by halving. */
@@ -107,7 +106,8 @@ public final class Cover {
   }
 
   private boolean covers(Book book, Piece piece, long castings, long wanted) {
-    double chance = chance(book, piece, castings, wanted + piece.onHand());
+    long pieces = castings * book.mould(piece.mould()).cavities();
+    double chance = chance(piece, pieces, wanted + piece.onHand());
     return chance >= percent.orElseThrow() / 100 - TOLERANCE;
   }
 }

@@ -25,8 +25,9 @@ public final class Sureness {
   /**
    * For each order that waits for a casting, the chance from 0 to 1 that the castings ready by the
    * moment the order is, with what is on hand, bring good pieces enough for it and for all that are
-   * served before it. Each piece turns out good or not by itself; an order of several pieces is
-   * whole only when there are enough of all of them, so its chance is the product of theirs.
+   * served before it. Each piece that is not known to be lost turns out good or not by itself; an
+   * order of several pieces is whole only when there are enough of all of them, so its chance is
+   * the product of theirs.
    *
    * @param plan a plan of this book that the audit finds nothing in
    * @return by the order's id; an order served from stock is not in it
@@ -59,20 +60,17 @@ public final class Sureness {
         .distinct()
         .map(book::piece)
         .mapToDouble(
-            piece -> {
-              long castings = castings(piece.id(), outcome);
-              return Cover.chance(book, piece, castings, asked.get(piece.id()));
-            })
+            piece -> Cover.chance(piece, pieces(piece.id(), outcome), asked.get(piece.id())))
         .reduce(1, (one, other) -> one * other);
   }
 
-  /** Castings of a piece that are ready when the order is. */
-  private long castings(String piece, OrderOutcome outcome) {
+  /** Pieces of a sort, good or not, that are ready when the order is; lost ones are no more. */
+  private long pieces(String piece, OrderOutcome outcome) {
     return plan.lots().stream()
         .flatMap(lot -> lot.runs().stream())
-        .filter(run -> run.piece().equals(piece))
+        .filter(run -> run.piece().equals(piece) && !Goods.isLost(book, run))
         .filter(run -> !ready.get(run.id()).at().isAfter(outcome.ready()))
-        .mapToLong(Run::castings)
+        .mapToLong(run -> Goods.pieces(book, run) - run.scrapped())
         .sum();
   }
 }

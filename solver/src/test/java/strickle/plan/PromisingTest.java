@@ -174,6 +174,17 @@ class PromisingTest {
   }
 
   @Test
+  void aDateForWhichAnOrderBeforeItHasToGiveUpItsStockIsPressed() {
+    Book book = Studios.piece(oneTile(MONDAY + "09:00"), "onHand", 1);
+    Latest latest = promise(book, by(MONDAY + "10:00")).latest().orElseThrow();
+    assertEquals(Way.PRESSED, latest.way());
+    assertEquals(Studios.FROM, latest.offer().orElseThrow().ready());
+    assertEquals(
+        List.of(new Slip("A", Studios.FROM, FIRST, 0, 273)), latest.offer().orElseThrow().later());
+    assertEquals(Optional.empty(), latest.alone());
+  }
+
+  @Test
   void aDateThatTheTileCannotMeetAloneIsImpossible() {
     Latest latest = promise(oneTile(MONDAY + "17:00"), by(MONDAY + "12:00")).latest().orElseThrow();
     assertEquals(Way.IMPOSSIBLE, latest.way());

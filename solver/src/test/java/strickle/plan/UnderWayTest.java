@@ -159,6 +159,14 @@ class UnderWayTest {
   }
 
   @Test
+  void aFormThatIsBrokenAndNotNeededAnyMoreHoldsUpNoBound() {
+    Book book = tiles(order("A", 1, MONDAY + "12:00"));
+    Plan plan = underWay(book, POURED, broken("tray", 1, MONDAY + "10:30"));
+    assertEquals(2, Bounding.of(book, plan).weightedLateHours().intValueExact());
+    assertEquals(at(MONDAY + "13:58"), Bounding.of(book, plan).orders().get(0).served());
+  }
+
+  @Test
   void lostPiecesServeNobodyInABoundOrAPromise() {
     Book book = tiles(order("A", 1, FAR));
     Plan plan = underWay(book, POURED, scrapped("L1-1", 1));

@@ -31,12 +31,18 @@ final class Turns implements Bottleneck {
     this.kinds = IntStream.range(0, uses.length).filter(kind -> uses[kind] > 0).toArray();
   }
 
-  /** Those of each form, and of each kind in a form by itself. */
+  /**
+   * Those of each form, and of each kind in a form by itself. What is not to be made waits for
+   * nothing; only for such a kind can a form that is broken have too few units.
+   */
   static List<Turns> of(Shop shop, Reach reach) {
     List<Turns> found = new ArrayList<>();
     for (int resource = 0; resource < shop.resources().size(); resource++) {
       int form = resource;
-      long[] uses = shop.kinds().stream().mapToLong(kind -> Sizes.held(kind, form)).toArray();
+      long[] uses =
+          shop.kinds().stream()
+              .mapToLong(kind -> kind.jobs() == 0 ? 0 : Sizes.held(kind, form))
+              .toArray();
       List<Turns> one = new ArrayList<>();
       for (int kind = 0; kind < uses.length; kind++) {
         if (uses[kind] > 0) {

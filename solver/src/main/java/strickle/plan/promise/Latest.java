@@ -10,8 +10,8 @@ import java.util.Optional;
  * @param way how, if at all
  * @param offer a plan in which the new order is ready by then and others slip as little as was
  *     found; empty when it is not possible
- * @param alone when the order would be ready if the studio did nothing else; only where the date is
- *     not possible
+ * @param alone when the order would be ready if the studio did nothing else; only where not even
+ *     that is by the date
  */
 public record Latest(
     OffsetDateTime at, Way way, Optional<Offer> offer, Optional<OffsetDateTime> alone) {

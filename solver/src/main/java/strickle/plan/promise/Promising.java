@@ -138,13 +138,17 @@ public final class Promising {
         asked.map(at -> latest(at, best, by, first)));
   }
 
-  /** The plan in which the order is ready by a date and others slip least. */
+  /**
+   * The plan in which the order is ready by a date and others slip least. An order that is due
+   * before the date may be served before others that are not behind it when it is due on the date.
+   */
   private Optional<Offer> by(OffsetDateTime at, Optional<Offer> pressed) {
     Plan from = pressed.filter(one -> isBy(one, at)).map(Offer::plan).orElse(present);
     Optional<Offer> searched =
         searches.pressed(from, at).flatMap(plan -> yardstick.offer(plan, at));
     Optional<Offer> found = pressed.flatMap(one -> yardstick.offer(one.plan(), at));
-    return Stream.of(searched, found).flatMap(Optional::stream).min(CHEAPEST);
+    Optional<Offer> sooner = pressed.filter(one -> isBy(one, at));
+    return Stream.of(searched, found, sooner).flatMap(Optional::stream).min(CHEAPEST);
   }
 
   private Latest latest(
@@ -158,7 +162,8 @@ public final class Promising {
     }
     Optional<OffsetDateTime> alone =
         Stream.concat(searches.alone(request.quantity()).stream(), first.map(Offer::ready).stream())
-            .min(OffsetDateTime.timeLineOrder());
+            .min(OffsetDateTime.timeLineOrder())
+            .filter(ready -> ready.isAfter(at));
     return new Latest(at, Way.IMPOSSIBLE, Optional.empty(), alone);
   }
 
