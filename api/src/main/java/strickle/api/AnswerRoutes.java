@@ -1,5 +1,6 @@
 package strickle.api;
 
+import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
@@ -41,6 +42,7 @@ final class AnswerRoutes {
   private static final String TOPIC = "Answers";
   private static final long USUAL_SCHEDULES = 2_000;
   private static final long MOST_SCHEDULES = 20_000;
+  private static final long MOST_SECONDS = 30;
   private static final long ALONE_SCHEDULES = 50;
   private static final int MOST_CHANGES = 20;
 
@@ -84,11 +86,13 @@ final class AnswerRoutes {
    * @param changes as "form:tub-a+1", "hours:ana:2027-04-10T09:00-12:00", "helper:2027-04-10",
    *     "room:+2", "batch:12000" or "places:rack+4"; several are tried one by one and all together;
    *     none for what the plan itself suggests
-   * @param schedules how many schedules all of them together may look at, 1 to 20000; 2000 without
-   *     it
+   * @param seconds how long to try all of them, 1 to 30
+   * @param schedules how many schedules all of them together may look at instead, 1 to 20000; 2000
+   *     without either
    * @param seed where the searches' chance begins; 0 without it
    */
-  public record ChangesWanted(List<String> changes, OptionalLong schedules, OptionalLong seed) {
+  public record ChangesWanted(
+      List<String> changes, OptionalLong seconds, OptionalLong schedules, OptionalLong seed) {
 
     /** Refuses more than a request may take. */
     public ChangesWanted {
@@ -96,7 +100,19 @@ final class AnswerRoutes {
         String right = "at most " + MOST_CHANGES + " at a time";
         throw new Faulty(List.of(new Fault(".changes", changes.size() + " changes", right)));
       }
-      checkSchedules(schedules);
+      List<Fault> faults = new ArrayList<>();
+      Wanted.checkRange(".seconds", seconds, 1, MOST_SECONDS, faults);
+      Wanted.checkRange(".schedules", schedules, 1, MOST_SCHEDULES, faults);
+      if (seconds.isPresent() && schedules.isPresent()) {
+        faults.add(new Fault(".schedules", "both", "either schedules or seconds"));
+      }
+      PlanRoutes.must(faults);
+    }
+
+    private Effort effort() {
+      return seconds.isPresent()
+          ? Effort.ofTime(Duration.ofSeconds(seconds.getAsLong()))
+          : Effort.ofSchedules(schedules.orElse(USUAL_SCHEDULES));
     }
   }
 
@@ -219,7 +235,7 @@ final class AnswerRoutes {
         wanted.changes().isEmpty()
             ? Ideas.of(present.book(), present.plan())
             : changes(wanted.changes());
-    Effort effort = Effort.ofSchedules(wanted.schedules().orElse(USUAL_SCHEDULES));
+    Effort effort = wanted.effort();
     long seed = wanted.seed().orElse(0);
     WhatIf asked =
         WhatIf.of(present.book(), present.plan(), changes, Optional.of(effort), seed, done -> {});

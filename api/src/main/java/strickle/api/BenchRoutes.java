@@ -32,6 +32,9 @@ import strickle.store.Entry;
 final class BenchRoutes {
 
   private static final String TOPIC = "The bench";
+  private static final String WARM = "a temperature in °C";
+  private static final double COLDEST_PIECE_C = -45;
+  private static final double WARMEST_PIECE_C = 100;
 
   /**
    * Records to learn from.
@@ -73,6 +76,19 @@ final class BenchRoutes {
                         Parameter.Kind.NUMBER,
                         "Wind half a metre above the pour, 0 to 100 km/h; 0 without it.",
                         "10"))
+                .with(
+                    Parameter.query(
+                        "mixC",
+                        Parameter.Kind.NUMBER,
+                        "The mix as it is poured, 0 to 60 °C; as warm as the air without it.",
+                        "18"))
+                .with(
+                    Parameter.query(
+                        "pieceC",
+                        Parameter.Kind.NUMBER,
+                        "A piece that is to be coated, -45 to 100 °C; as cold as the room was in"
+                            + " the last 12 hours without it.",
+                        "14"))
                 .answering(
                     Answer.of(
                         Status.OK,
@@ -127,12 +143,13 @@ final class BenchRoutes {
   }
 
   private static Reply room(Call call) {
-    double wind = call.decimal("wind").map(Number::doubleValue).orElse(0.0);
-    if (wind < 0 || wind > Evaporation.MOST_WIND_KM_PER_HOUR) {
-      throw Refusal.malformed("wind", "" + wind, "a speed from 0 to 100 km/h");
-    }
+    double most = Evaporation.MOST_WIND_KM_PER_HOUR;
+    double wind = within(call, "wind", 0, most, "a speed in km/h").orElse(0);
     RoomAssumption assumption =
-        new RoomAssumption(wind, OptionalDouble.empty(), OptionalDouble.empty());
+        new RoomAssumption(
+            wind,
+            within(call, "mixC", Evaporation.COLDEST_C, Evaporation.WARMEST_C, WARM),
+            within(call, "pieceC", COLDEST_PIECE_C, WARMEST_PIECE_C, WARM));
     Optional<PresentPlan> present = PresentPlan.ifAsked(call);
     List<RoomDay> days =
         present
@@ -142,6 +159,16 @@ final class BenchRoutes {
         present.map(one -> RoomDays.unknown(one.book(), one.plan())).orElse(List.of());
     return Reply.json(
         Status.OK, AnswerFile.write(RoomAnswer.FORMAT, RoomAnswer.of(wind, days, unknown)));
+  }
+
+  private static OptionalDouble within(
+      Call call, String name, double least, double most, String what) {
+    Optional<Double> given = call.decimal(name).map(Number::doubleValue);
+    if (given.isPresent() && !(least <= given.get() && given.get() <= most)) {
+      String right = what + " from " + Ranges.shown(least) + " to " + Ranges.shown(most);
+      throw Refusal.malformed(name, Ranges.shown(given.get()), right);
+    }
+    return given.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
   }
 
   private static Reply cautions(Call call) {

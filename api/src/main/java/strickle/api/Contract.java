@@ -20,9 +20,9 @@ final class Contract {
   private static final String TOPIC = "The service";
 
   /**
-   * Whether the service is well.
+   * That the service is well.
    *
-   * @param status always "ok": when it is not, there is another answer
+   * @param status always "ok": when it is not, the answer is another (503)
    * @param version of the program
    */
   public record Health(String status, String version) {}
@@ -33,9 +33,10 @@ final class Contract {
    * The routes of the contract and of health.
    *
    * @param others every other operation
+   * @param look asks the database something small; throws when that cannot be answered
    * @param version of the program
    */
-  static List<Route> routes(List<Operation> others, String version) {
+  static List<Route> routes(List<Operation> others, Runnable look, String version) {
     Operation contract =
         Operation.of(
                 "GET",
@@ -47,7 +48,13 @@ final class Contract {
             .answering(
                 Answer.of(Status.OK, "It.", new Shape.Anything("An OpenAPI document."), "ETag"));
     Operation health =
-        Operation.of("GET", "/health", "readHealth", TOPIC, "Whether it is well.", "For watchdogs.")
+        Operation.of(
+                "GET",
+                "/health",
+                "readHealth",
+                TOPIC,
+                "Whether it is well.",
+                "For watchdogs: it serves, and its database answers (503 when it does not).")
             .answering(Answer.of(Status.OK, "It is.", Shape.of(Health.class)));
     List<Operation> all = Stream.concat(others.stream(), Stream.of(contract, health)).toList();
     Written document = new Written(all, version);
@@ -57,7 +64,12 @@ final class Contract {
             call ->
                 Matching.reading(
                     call, document.tag(), () -> Reply.json(Status.OK, document.text()))),
-        new Route(health, call -> Reply.json(Status.OK, Message.write(new Health("ok", version)))));
+        new Route(
+            health,
+            call -> {
+              look.run();
+              return Reply.json(Status.OK, Message.write(new Health("ok", version)));
+            }));
   }
 
   /** The document, written when it is first asked for: a start need not wait for it. */

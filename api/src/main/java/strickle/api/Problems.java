@@ -39,7 +39,8 @@ final class Problems {
   }
 
   private static Problem told(StoreTrouble trouble) {
-    LOG.error("store trouble {}: {}", trouble.kind(), trouble.getMessage());
+    // What the database says of it may hold names and paths; its kind and origin do not.
+    LOG.error("store trouble {}", trouble.kind(), trouble);
     return Problem.of(Status.TROUBLE, "The store is in trouble", trouble.kind().sentence());
   }
 

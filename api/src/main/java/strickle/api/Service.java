@@ -15,12 +15,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
+import org.eclipse.jetty.server.AbstractConnector;
+import org.eclipse.jetty.server.Connector;
 import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import strickle.book.Fault;
 import strickle.book.Faulty;
+import strickle.json.contract.Operation;
 import strickle.store.DailyCopies;
 import strickle.store.Database;
 import strickle.store.PlanQueue;
@@ -33,6 +36,7 @@ public final class Service implements AutoCloseable {
   private static final Logger LOG = LoggerFactory.getLogger(Service.class);
   private static final int MOST_CONNECTIONS = 200;
   private static final Duration LAST_REQUESTS = Duration.ofSeconds(5);
+  private static final Duration LAST_SILENCE = Duration.ofMillis(200);
 
   private final Javalin server;
   private final Database database;
@@ -118,9 +122,19 @@ public final class Service implements AutoCloseable {
       return;
     }
     queue.close();
+    letIdleGo();
     server.stop();
     database.close();
     LOG.info("ended");
+  }
+
+  // Who has nothing under way keeps a connection for the next request; there is none any more.
+  private void letIdleGo() {
+    for (Connector connector : server.jettyServer().server().getConnectors()) {
+      if (connector instanceof AbstractConnector open) {
+        open.setShutdownIdleTimeout(LAST_SILENCE.toMillis());
+      }
+    }
   }
 
   private static List<Route> routes(
@@ -150,7 +164,8 @@ public final class Service implements AutoCloseable {
     routes.addAll(CalendarRoutes.of(studios, listening.behindTls()));
     routes.addAll(JournalRoutes.all());
     routes.addAll(SnapshotRoutes.all());
-    routes.addAll(Contract.routes(routes.stream().map(Route::operation).toList(), version));
+    List<Operation> operations = routes.stream().map(Route::operation).toList();
+    routes.addAll(Contract.routes(operations, studios::all, version));
     return routes;
   }
 
@@ -246,7 +261,7 @@ public final class Service implements AutoCloseable {
       pouring.into(context.res().getOutputStream());
     } catch (IOException gone) {
       // Whoever listened has gone away, which is their right.
-      LOG.debug("a listener is gone: {}", gone.getMessage());
+      LOG.debug("a listener is gone", gone);
     }
   }
 }

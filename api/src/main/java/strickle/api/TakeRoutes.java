@@ -153,6 +153,10 @@ final class TakeRoutes {
     if (wanted.changes().isEmpty()) {
       throw new Faulty(List.of(new Fault("$.changes", "nothing", "at least one change")));
     }
+    if (wanted.seconds().isPresent()) {
+      String right = "schedules: with them the same question has the same answer";
+      throw new Faulty(List.of(new Fault("$.seconds", "a time", right)));
+    }
     Kept now = seen(call);
     PresentPlan present = PresentPlan.inUseFromTheStart(call);
     List<Tried> tried = AnswerRoutes.tried(thinking, present, wanted).tried();

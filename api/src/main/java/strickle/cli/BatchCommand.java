@@ -9,7 +9,12 @@ import picocli.CommandLine.Parameters;
 import strickle.book.Amount;
 import strickle.book.Book;
 import strickle.book.Fault;
+import strickle.book.Faulty;
 import strickle.json.AnswerFile;
+import strickle.json.BatchAnswer;
+import strickle.json.BatchFilling;
+import strickle.json.BatchStock;
+import strickle.json.BatchWork;
 import strickle.mix.Weighing;
 
 /** {@code strickle batch}: what to weigh for moulds or a volume. */
@@ -35,7 +40,6 @@ import strickle.mix.Weighing;
     })
 final class BatchCommand implements Runnable {
 
-  private static final String FORMAT = "strickle-batch/1";
   private static final String STEP = "--step-grams";
   private static final String ROUND_UP = "--round-up-grams";
   private static final double LEAST_STEP = 0.001;
@@ -83,19 +87,41 @@ final class BatchCommand implements Runnable {
     Optional<Book> book = Optional.ofNullable(bookText).map(text -> BookArgument.of(text).read());
     Measures measures = units.read(values);
     Optional<Chosen> mix = mix(values, book);
-    List<Filling> fillings = filling.read(values, book);
-    StockOptions.Stock there = stock.read(values, mix);
+    List<BatchFilling> fillings = filling.read(values, book);
+    BatchStock there = stock.read(values, mix);
     Weighing weighing = weighing(values);
     values.done();
     Chosen chosen = mix.orElseThrow();
     Optional<BatchAnswer> answer =
-        values.asOptions(() -> new BatchWork(book, chosen, there).answer(fillings, weighing));
+        values.asOptions(() -> work(book, chosen, there, fillings, weighing));
     values.done();
     here.out()
         .print(
             json
-                ? AnswerFile.write(FORMAT, answer.orElseThrow())
+                ? AnswerFile.write(BatchAnswer.FORMAT, answer.orElseThrow())
                 : BatchText.of(book, chosen, answer.orElseThrow(), measures, weighing.stepGrams()));
+  }
+
+  // What is too much at once was asked for by one of two options.
+  private static BatchAnswer work(
+      Optional<Book> book,
+      Chosen chosen,
+      BatchStock there,
+      List<BatchFilling> fillings,
+      Weighing weighing) {
+    BatchWork work = new BatchWork(book, chosen.mix(), chosen.materials(), chosen.recipe(), there);
+    try {
+      return work.answer(fillings, weighing);
+    } catch (Faulty faulty) {
+      boolean volume = fillings.stream().anyMatch(one -> one.mould().isEmpty());
+      throw new Faulty(faulty.faults().stream().map(fault -> named(fault, volume)).toList());
+    }
+  }
+
+  private static Fault named(Fault fault, boolean volume) {
+    boolean much = fault.path().equals(".fillings");
+    String path = much ? (volume ? ".volumeMl" : ".mould") : fault.path();
+    return new Fault(path, fault.found(), fault.right());
   }
 
   private Weighing weighing(Given values) {

@@ -8,6 +8,8 @@ import java.util.OptionalDouble;
 import strickle.book.Book;
 import strickle.book.Mould;
 import strickle.cli.Table.Column;
+import strickle.json.BatchAnswer;
+import strickle.json.BatchFilling;
 import strickle.mix.Batch;
 import strickle.mix.BatchLine;
 import strickle.mix.Enough;
@@ -19,6 +21,7 @@ import strickle.safety.BenchCautions;
 final class BatchText {
 
   private static final int MOST_TAKERS = 8;
+  private static final String VOLUME = "volume";
 
   private final Optional<Book> book;
   private final Chosen chosen;
@@ -65,11 +68,11 @@ final class BatchText {
             + " at "
             + measures.density(batch.wetDensityKgPerM3());
     lines.addAll(Lines.wrap(what, Lines.WIDEST));
-    for (Filling filling : answer.fillings()) {
+    for (BatchFilling filling : answer.fillings()) {
       String text =
           filling.castings()
               + " x "
-              + mould(filling.mould())
+              + mould(filling.mould().orElse(VOLUME))
               + ", "
               + measures.volume(filling.volumeMl())
               + " and "
@@ -160,7 +163,7 @@ final class BatchText {
   }
 
   private void enough() {
-    for (Filling filling : answer.fillings()) {
+    for (BatchFilling filling : answer.fillings()) {
       List<String> parts = new ArrayList<>();
       filling
           .onHand()
@@ -176,7 +179,7 @@ final class BatchText {
         parts.add("a bag of " + chosen.name(bag.limitedBy()) + " makes " + bag.castings());
       }
       if (!parts.isEmpty()) {
-        String text = mould(filling.mould()) + ": " + String.join(", ", parts);
+        String text = mould(filling.mould().orElse(VOLUME)) + ": " + String.join(", ", parts);
         lines.addAll(Lines.paragraph("  ", "    ", text));
       }
     }

@@ -5,6 +5,7 @@ import java.util.List;
 import strickle.book.Book;
 import strickle.book.MeshFile;
 import strickle.book.Mould;
+import strickle.json.PigmentNote;
 import strickle.mix.PigmentCheck;
 
 /** What a maker should look at in a book that can be planned, beside its routes. */
@@ -28,8 +29,7 @@ final class BookNotes {
     return book.mixes().stream()
         .flatMap(
             mix ->
-                PigmentText.note(
-                    PigmentCheck.of(mix, book::material), id -> book.material(id).name())
+                PigmentNote.of(PigmentCheck.of(mix, book::material), id -> book.material(id).name())
                     .map(note -> "mix \"" + mix.name() + "\": " + note)
                     .stream())
         .toList();

@@ -10,6 +10,7 @@ import strickle.book.Amount;
 import strickle.book.Book;
 import strickle.book.Fault;
 import strickle.book.Mould;
+import strickle.json.BatchFilling;
 import strickle.mix.Volume;
 
 /** The options that say what a batch has to fill. */
@@ -17,9 +18,6 @@ final class FillingOptions {
 
   private static final int MOST_CASTINGS = 1000;
   private static final double MOST_ML = 10_000_000;
-
-  /** What a bare volume is called in place of a mould. */
-  static final String VOLUME = "volume";
 
   @Option(
       names = "--mould",
@@ -46,7 +44,7 @@ final class FillingOptions {
   private String waste;
 
   /** What is to be filled; faults are noted. */
-  List<Filling> read(Given values, Optional<Book> book) {
+  List<BatchFilling> read(Given values, Optional<Book> book) {
     Optional<Double> percent =
         values
             .decimal("--waste", waste)
@@ -55,7 +53,7 @@ final class FillingOptions {
                 p ->
                     values.must(
                         p >= 0 && p <= 100, "--waste", waste, "a percentage from 0 to 100"));
-    List<Filling> fillings = new ArrayList<>(mouldsOf(values, book, percent));
+    List<BatchFilling> fillings = new ArrayList<>(mouldsOf(values, book, percent));
     Optional<Long> times = values.whole("--castings", castings, 1, MOST_CASTINGS);
     String right = "--volume-ml beside it; castings of a mould stand behind it, as in dish=3";
     values.must(castings == null || volume != null, "--castings", castings, right);
@@ -71,7 +69,7 @@ final class FillingOptions {
         .ifPresent(
             ml -> {
               int count = times.orElse(1L).intValue();
-              fillings.add(Filling.of(VOLUME, count, ml, percent.orElse(0.0)));
+              fillings.add(BatchFilling.of(Optional.empty(), count, ml, percent.orElse(0.0)));
             });
     if (moulds.isEmpty() && volume == null) {
       values.fault(
@@ -81,7 +79,7 @@ final class FillingOptions {
     return fillings;
   }
 
-  private List<Filling> mouldsOf(Given values, Optional<Book> book, Optional<Double> percent) {
+  private List<BatchFilling> mouldsOf(Given values, Optional<Book> book, Optional<Double> percent) {
     if (!moulds.isEmpty() && book.isEmpty()) {
       values.fault(new Fault("--mould", "no book", "the book that has the mould, as BOOK"));
       return List.of();
@@ -98,12 +96,12 @@ final class FillingOptions {
         counts.merge(id, count.get().intValue(), Integer::sum);
       }
     }
-    List<Filling> fillings = new ArrayList<>();
+    List<BatchFilling> fillings = new ArrayList<>();
     counts.forEach(
         (id, count) -> {
           Mould mould = book.orElseThrow().mould(id);
           double wasted = percent.orElse(mould.wastePercent());
-          fillings.add(Filling.of(id, count, Volume.ml(mould), wasted));
+          fillings.add(BatchFilling.of(Optional.of(id), count, Volume.ml(mould), wasted));
         });
     return fillings;
   }

@@ -114,7 +114,8 @@ public final class Main implements Runnable {
     return commandLine(here).getSubcommands().keySet();
   }
 
-  private static CommandLine commandLine(Surroundings here) {
+  /** The program with all its commands and their options. */
+  static CommandLine commandLine(Surroundings here) {
     CommandLine line =
         new CommandLine(new Main())
             .addSubcommand(new PlanCommand(here))

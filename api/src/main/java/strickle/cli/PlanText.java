@@ -6,6 +6,7 @@ import java.util.List;
 import strickle.book.Book;
 import strickle.book.Mix;
 import strickle.book.Studio;
+import strickle.json.PigmentNote;
 import strickle.mix.PigmentCheck;
 import strickle.plan.Lot;
 import strickle.plan.OrderOutcome;
@@ -52,7 +53,7 @@ final class PlanText {
       Mix mix = book.mix(id);
       PigmentCheck check = PigmentCheck.of(mix, book::material);
       if (check.verdict() == PigmentCheck.Verdict.TOO_MUCH) {
-        PigmentText.note(check, one -> book.material(one).name())
+        PigmentNote.of(check, one -> book.material(one).name())
             .map(note -> mix.name() + ": " + note)
             .ifPresent(note -> notes.addAll(Lines.paragraph("  ", "    ", note)));
       }

@@ -94,7 +94,8 @@ final class ServiceLog extends Handler implements AutoCloseable {
       for (int i = 0; i < Math.min(most, frames.length); i++) {
         trace.append(" at ").append(frames[i]);
       }
-      return trace.toString();
+      Throwable cause = thrown.getCause();
+      return cause == null ? trace.toString() : trace + " caused by " + cause.getClass().getName();
     }
   }
 }

@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import strickle.book.Amount;
 import strickle.book.Dose;
 import strickle.book.Part;
+import strickle.json.BatchStock;
 
 /** The options that say what there is: material, bags, moulds that stand by. */
 final class StockOptions {
@@ -33,18 +34,9 @@ final class StockOptions {
       description = "a mould that could take what is left over, beside those of the book")
   private List<String> spare = new ArrayList<>();
 
-  /**
-   * What there is.
-   *
-   * @param have grams on hand by material
-   * @param bag grams in a bag by material
-   * @param spare ml of moulds that stand by
-   */
-  record Stock(Map<String, Double> have, Map<String, Double> bag, Map<String, Double> spare) {}
-
   /** Reads them, for a mix when it is known; faults are noted. */
-  Stock read(Given values, Optional<Chosen> mix) {
-    return new Stock(
+  BatchStock read(Given values, Optional<Chosen> mix) {
+    return new BatchStock(
         amounts(values, "--have", have, Amount::mass, mix),
         amounts(values, "--bag", bag, Amount::mass, mix),
         amounts(values, "--spare", spare, Amount::volume, Optional.empty()));

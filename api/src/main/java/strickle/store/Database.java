@@ -4,8 +4,7 @@ import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.locks.Lock;
-import java.util.concurrent.locks.ReentrantLock;
+import java.util.concurrent.Semaphore;
 import java.util.function.Function;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
@@ -18,6 +17,11 @@ import org.jdbi.v3.core.Jdbi;
  */
 public final class Database implements AutoCloseable {
 
+  private static final int CONNECTIONS = 10;
+
+  /** So many write on a server at a time; the connections left over are for those who read. */
+  private static final int WRITERS = 6;
+
   private static final String MIGRATIONS = "classpath:strickle/store/migration";
 
   private final HikariDataSource source;
@@ -25,8 +29,11 @@ public final class Database implements AutoCloseable {
   private final Runnable release;
   private final Optional<Path> folder;
 
-  /** SQLite lets one write at a time; who waits here is served in turn and never times out. */
-  private final Lock writing = new ReentrantLock(true);
+  /**
+   * SQLite lets one write at a time, and on a server those who write in one studio wait for each
+   * other; who waits here is served in turn, never times out, and holds no connection.
+   */
+  private final Semaphore writing;
 
   private final boolean oneWriter;
 
@@ -36,6 +43,7 @@ public final class Database implements AutoCloseable {
     this.source = Troubles.told(() -> new HikariDataSource(config));
     this.jdbi = Jdbi.create(source);
     this.oneWriter = oneWriter;
+    this.writing = new Semaphore(oneWriter ? 1 : WRITERS, true);
     this.release = release;
   }
 
@@ -87,7 +95,7 @@ public final class Database implements AutoCloseable {
   public static Database postgresql(String url) {
     HikariConfig config = new HikariConfig();
     config.setJdbcUrl(url);
-    config.setMaximumPoolSize(10);
+    config.setMaximumPoolSize(CONNECTIONS);
     config.setConnectionTimeout(10_000);
     return migrated(new Database(config, false, Optional.empty(), () -> {}));
   }
@@ -144,14 +152,11 @@ public final class Database implements AutoCloseable {
    * Runs statements in one transaction: all of it happens or, when something is thrown, nothing.
    */
   <T> T write(Function<Handle, T> work) {
-    if (!oneWriter) {
-      return Troubles.told(() -> jdbi.inTransaction(work::apply));
-    }
-    writing.lock();
+    writing.acquireUninterruptibly();
     try {
       return Troubles.told(() -> jdbi.inTransaction(work::apply));
     } finally {
-      writing.unlock();
+      writing.release();
     }
   }
 

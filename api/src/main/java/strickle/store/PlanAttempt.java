@@ -140,7 +140,7 @@ final class PlanAttempt {
         end();
       }
     } catch (RuntimeException trouble) {
-      LOG.warn("a plan's progress could not be noted: {}", trouble.getMessage());
+      LOG.warn("a plan's progress could not be noted", trouble);
     }
   }
 

@@ -114,8 +114,14 @@ public final class PlanQueue implements AutoCloseable {
 
   /** Queues a plan that has been asked for; told twice it is queued once. */
   public void add(String studio, String plan) {
-    Troubles.told(
-        () -> scheduler.scheduleIfNotExists(task.instance(studio + BETWEEN + plan), Instant.now()));
+    try {
+      scheduler.scheduleIfNotExists(task.instance(studio + BETWEEN + plan), Instant.now());
+    } catch (RuntimeException trouble) {
+      // Two at once: when the other's was laid out meanwhile, the library cannot see that it was.
+      if (!Troubles.isThereAlready(trouble)) {
+        throw Troubles.of(trouble);
+      }
+    }
     scheduler.triggerCheckForDueExecutions();
   }
 
@@ -129,7 +135,7 @@ public final class PlanQueue implements AutoCloseable {
     try {
       database.read(RunTable::unfinished).forEach(place -> add(place.studio(), place.id()));
     } catch (RuntimeException trouble) {
-      LOG.warn("the queue could not be looked through: {}", trouble.getMessage());
+      LOG.warn("the queue could not be looked through", trouble);
     }
   }
 

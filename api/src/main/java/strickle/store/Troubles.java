@@ -17,6 +17,8 @@ final class Troubles {
 
   private static final String INTERVENTION = "57P";
   private static final String DISK_FULL = "53100";
+  private static final String CONSTRAINT = "23";
+  private static final String SQLITE_CONSTRAINT = "SQLITE_CONSTRAINT";
 
   private Troubles() {}
 
@@ -29,6 +31,17 @@ final class Troubles {
     } catch (Exception thrown) {
       throw of(thrown);
     }
+  }
+
+  /** Whether a row could not be written because there is one of its key. */
+  static boolean isThereAlready(Exception thrown) {
+    return sql(thrown).filter(Troubles::isOfAKey).isPresent();
+  }
+
+  private static boolean isOfAKey(SQLException error) {
+    return error instanceof SQLiteException sqlite
+        ? sqlite.getResultCode().name().startsWith(SQLITE_CONSTRAINT)
+        : Optional.ofNullable(error.getSQLState()).orElse("").startsWith(CONSTRAINT);
   }
 
   /** What to throw for what was thrown: trouble with the database, or the thing itself. */

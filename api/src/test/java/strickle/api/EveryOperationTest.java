@@ -173,8 +173,9 @@ class EveryOperationTest {
             + made.path("mix")
             + ", \"fillings\": [{\"mould\": "
             + made.path("mould")
-            + ", \"castings\": 2}]}");
-    ask("GET", "/api/room?plan=in-use&wind=10", "");
+            + ", \"castings\": 2}], \"roundUpGrams\": 1000,"
+            + " \"spare\": [{\"name\": \"cup\", \"volumeMl\": 60}]}");
+    ask("GET", "/api/room?plan=in-use&wind=10&mixC=18&pieceC=12", "");
     ask("GET", "/api/cautions?plan=in-use", "");
     ask("POST", "/api/learn", "{}");
   }

@@ -35,6 +35,8 @@ class KilledServiceTest {
       try (Web other = Web.on(Database.postgresql(database))) {
         killed.kill();
         bothAreMade(other, running, waiting);
+        System.out.println(
+            "1 of 2 services on one database killed in mid-plan: the other made its 2 plans");
       }
     } finally {
       killed.kill();
@@ -68,6 +70,7 @@ class KilledServiceTest {
       killed.kill();
       try (Web next = Web.empty(folder)) {
         bothAreMade(next, running, waiting);
+        System.out.println("1 service on a file killed in mid-plan: the next made its 2 plans");
       }
     } finally {
       killed.kill();

@@ -39,7 +39,7 @@ class KilledTest {
   private static final int MOST_CHANGES = 30;
   private static final int LONGEST_MILLIS = 20;
   private static final int LONGEST_START_MILLIS = 1500;
-  private static final int EVERY_START = 10;
+  private static final int EVERY_START = 5;
   private static final Pattern PLAN_ID = Pattern.compile("\"id\": \"([-0-9a-f]{36})\"");
 
   private static final Pattern NEXT = Pattern.compile("\"next\": \"([-0-9a-f]{36})\"");
@@ -55,7 +55,7 @@ class KilledTest {
   @Test
   @Tag("slow")
   void everyAcknowledgedChangeIsThereAfterAKill() throws Exception {
-    killed(10);
+    killed(5);
   }
 
   @Test

@@ -5,7 +5,12 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.InputStream;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.ExecutionException;
@@ -99,12 +104,35 @@ class PlanRoutesTest {
       for (Future<String> one : heard) {
         String events = one.get();
         assertTrue(events.contains("event: progress\ndata: {"), events);
-        assertTrue(events.contains("\"elapsedSeconds\""), events);
+        for (String figure : List.of("elapsedSeconds", "schedules", "weightedLateHours")) {
+          assertTrue(events.contains('"' + figure + "\":"), events);
+        }
         assertTrue(events.endsWith("\n\n"), events);
         assertEquals(1, count(events, "event: done"), events);
       }
     }
     assertEquals(404, web.get("/api/plans/none/events").statusCode());
+  }
+
+  @Test
+  void whoListensIsLetGoWhenTheServiceEndsAndHearsTheEndFromTheNext() throws Exception {
+    String place = web.asked("/api/plans", LONG);
+    until(place, "\"state\": \"running\"");
+    try (HttpClient listener = HttpClient.newHttpClient()) {
+      URI events = URI.create("http://localhost:" + web.port() + place + "/events");
+      HttpResponse<InputStream> heard =
+          listener.send(
+              HttpRequest.newBuilder(events).build(), HttpResponse.BodyHandlers.ofInputStream());
+      String first = new String(heard.body().readNBytes(1), StandardCharsets.UTF_8);
+      web.close();
+      String all = first + new String(heard.body().readAllBytes(), StandardCharsets.UTF_8);
+      assertTrue(all.startsWith("retry: ") && !all.contains("event: done"), all);
+      assertTrue(all.endsWith("\n\n"), "no event is cut in two: " + all);
+    }
+    web = Web.empty(folder);
+    until(place, "\"state\": \"running\"");
+    assertEquals(202, web.send("POST", place + "/stop", "").statusCode());
+    assertTrue(web.over(place).contains("\"state\":\"stopped\""));
   }
 
   @Test

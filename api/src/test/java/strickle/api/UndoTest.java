@@ -15,11 +15,11 @@ import org.junit.jupiter.api.io.TempDir;
 import strickle.store.Database;
 import strickle.store.Postgres;
 
-/** Whatever 500 commands have done is undone by as many undos, a restart between them or not. */
-@Tag("slow")
+/** Whatever many commands have done is undone by as many undos, with a restart between them. */
 class UndoTest {
 
-  private static final int COMMANDS = 500;
+  private static final int SOME = 100;
+  private static final int MANY = 500;
   private static final List<String> LISTS = List.of("stations", "channels", "drying");
 
   private final Random random = new Random(7);
@@ -28,35 +28,50 @@ class UndoTest {
   @TempDir Path folder;
 
   @Test
-  void afterFiveHundredCommandsARestartAndAsManyUndosAFileHoldsTheFirstStudio() {
-    holds(() -> Database.inFolder(folder));
+  @Tag("slow")
+  void afterAHundredCommandsARestartAndAsManyUndosAFileHoldsTheFirstStudio() {
+    holds(SOME, () -> Database.inFolder(folder));
   }
 
   @Test
-  void afterFiveHundredCommandsARestartAndAsManyUndosAServerHoldsTheFirstStudio() {
+  @Tag("slow")
+  void afterAHundredCommandsARestartAndAsManyUndosAServerHoldsTheFirstStudio() {
     String url = Postgres.freshDatabase();
-    holds(() -> Database.postgresql(url));
+    holds(SOME, () -> Database.postgresql(url));
   }
 
-  private void holds(Supplier<Database> opened) {
+  @Test
+  @Tag("long")
+  void afterFiveHundredCommandsARestartAndAsManyUndosAFileHoldsTheFirstStudio() {
+    holds(MANY, () -> Database.inFolder(folder));
+  }
+
+  @Test
+  @Tag("long")
+  void afterFiveHundredCommandsARestartAndAsManyUndosAServerHoldsTheFirstStudio() {
+    String url = Postgres.freshDatabase();
+    holds(MANY, () -> Database.postgresql(url));
+  }
+
+  private void holds(int commands, Supplier<Database> opened) {
     String first;
     try (Web web = Web.on(opened.get())) {
       web.send("POST", "/api/studios", "{\"name\": \"Ash Lane\", \"begin\": \"demo\"}");
       first = hash(web);
       String file = web.get("/api/export").body();
-      for (int changes = 0; changes < COMMANDS; changes += command(web, file) ? 1 : 0) {
+      for (int changes = 0; changes < commands; changes += command(web, file) ? 1 : 0) {
         assertTrue(changes >= 0);
       }
       assertNotEquals(first, hash(web));
     }
     try (Web web = Web.on(opened.get())) {
-      for (int i = 0; i < COMMANDS; i++) {
+      for (int i = 0; i < commands; i++) {
         assertEquals(200, undo(web), "undo " + i);
       }
       assertEquals(409, undo(web));
       assertEquals(first, hash(web));
     }
-    System.out.println(COMMANDS + " commands " + done + ", as many undos, the first export's hash");
+    System.out.println(commands + " commands " + done + ", as many undos, the first export's hash");
   }
 
   private static int undo(Web web) {

@@ -58,7 +58,8 @@ class BatchCautionsTest {
   @Test
   void aSpareMouldThatGetsNothingIsSaidTo() {
     String none = run("--volume-ml", "1000", "--spare", "cup=60ml");
-    assertTrue(none.contains("Note: nothing is left over for cup: --round-up-grams"), none);
+    assertTrue(
+        none.contains("Note: nothing is left over for cup: a batch that is rounded up"), none);
     String some = run("--volume-ml", "1000", "--spare", "cup=60ml", "--round-up-grams", "3000");
     assertFalse(some.contains("nothing is left over"), some);
     assertTrue(some.contains("8 x cup would leave"), some);

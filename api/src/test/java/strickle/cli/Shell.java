@@ -15,13 +15,21 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import picocli.CommandLine.Model.OptionSpec;
 
 /** Runs commands as {@code main} does, with streams that can be read and a clock that stands. */
 final class Shell {
 
   /** Late on 4 April where the example's studio is, but 5 April already in most of the world. */
   static final Instant NOW = Instant.parse("2027-04-05T04:30:00Z");
+
+  private static final Pattern ADDRESS = Pattern.compile("http://localhost:[0-9]+");
+  private static final long BREATH_MILLIS = 50;
 
   private final boolean terminal;
 
@@ -83,6 +91,17 @@ final class Shell {
     return Thread.ofPlatform().start(() -> Main.run(here, words));
   }
 
+  /** Where a service serves, once it has said so; the test's own limit ends a wait in vain. */
+  static String address(ByteArrayOutputStream out) throws InterruptedException {
+    while (true) {
+      Matcher address = ADDRESS.matcher(out.toString(UTF_8));
+      if (address.find()) {
+        return address.group();
+      }
+      Thread.sleep(BREATH_MILLIS);
+    }
+  }
+
   /** Runs a command; arguments may be paths. */
   Result call(Object... arguments) {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -105,6 +124,21 @@ final class Shell {
   static Set<String> commands() {
     return Main.commands(
         quiet().surroundings(new ByteArrayOutputStream(), new ByteArrayOutputStream()));
+  }
+
+  /** The options of each command of the program, by their longest names. */
+  static Map<String, List<String>> options() {
+    Map<String, List<String>> options = new TreeMap<>();
+    Main.commandLine(quiet().surroundings(new ByteArrayOutputStream(), new ByteArrayOutputStream()))
+        .getSubcommands()
+        .forEach(
+            (name, command) ->
+                options.put(
+                    name,
+                    command.getCommandSpec().options().stream()
+                        .map(OptionSpec::longestName)
+                        .toList()));
+    return options;
   }
 
   /** The example book's text. */

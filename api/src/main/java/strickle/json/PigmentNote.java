@@ -1,21 +1,22 @@
-package strickle.cli;
+package strickle.json;
 
+import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import strickle.mix.PigmentCheck;
 
 /** What there is to say of the pigment of a mix. */
-final class PigmentText {
+public final class PigmentNote {
 
-  private PigmentText() {}
+  private PigmentNote() {}
 
   /**
    * A sentence without its full stop; none when the pigment is within its limit or there is none.
    *
    * @param names the name of a material by its id
    */
-  static Optional<String> note(PigmentCheck check, UnaryOperator<String> names) {
+  public static Optional<String> of(PigmentCheck check, UnaryOperator<String> names) {
     return switch (check.verdict()) {
       case TOO_MUCH -> Optional.of(tooMuch(check, names));
       case CANNOT_BE_CHECKED ->
@@ -36,7 +37,7 @@ final class PigmentText {
     return "the pigment is "
         + String.format(Locale.ROOT, "%.1f", check.total().percentOfCement().orElseThrow())
         + " % of the cement, above "
-        + Words.plain(check.limit().percentOfCement())
+        + BigDecimal.valueOf(check.limit().percentOfCement()).stripTrailingZeros().toPlainString()
         + " %, "
         + whose
         + "; the colour levels off before that";

@@ -1,11 +1,14 @@
-package strickle.cli;
+package strickle.json;
 
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import strickle.book.Book;
+import strickle.book.Material;
+import strickle.book.Mix;
 import strickle.book.Mould;
 import strickle.mix.Batch;
 import strickle.mix.BatchLine;
@@ -23,20 +26,23 @@ final class BatchNotes {
   static final double LEAST_LEFTOVER = 1;
 
   private final Optional<Book> book;
-  private final Chosen chosen;
+  private final Mix mix;
+  private final Map<String, Material> materials;
   private final Batch batch;
-  private final List<Filling> fillings;
+  private final List<BatchFilling> fillings;
   private final List<String> spare;
   private final List<String> notes = new ArrayList<>();
 
   BatchNotes(
       Optional<Book> book,
-      Chosen chosen,
+      Mix mix,
+      Map<String, Material> materials,
       Batch batch,
-      List<Filling> fillings,
+      List<BatchFilling> fillings,
       Collection<String> spare) {
     this.book = book;
-    this.chosen = chosen;
+    this.mix = mix;
+    this.materials = materials;
     this.batch = batch;
     this.fillings = fillings;
     this.spare = List.copyOf(spare);
@@ -53,7 +59,11 @@ final class BatchNotes {
   }
 
   private void pigment() {
-    PigmentText.note(batch.pigment(), chosen::name).ifPresent(notes::add);
+    PigmentNote.of(batch.pigment(), this::name).ifPresent(notes::add);
+  }
+
+  private String name(String id) {
+    return Optional.ofNullable(materials.get(id)).map(Material::name).orElse(id);
   }
 
   private void density() {
@@ -79,7 +89,7 @@ final class BatchNotes {
           String.format(
               Locale.ROOT,
               "%s is weighed %.1f %% off: use a finer scale or mix more at once",
-              chosen.name(line.material()),
+              name(line.material()),
               line.errorPercent()));
     }
   }
@@ -93,21 +103,21 @@ final class BatchNotes {
               studio.studio().batchLimitGrams()));
     }
     int minutes = 0;
-    for (Filling filling : fillings) {
-      if (!filling.mould().equals(FillingOptions.VOLUME)) {
-        Mould mould = studio.mould(filling.mould());
+    for (BatchFilling filling : fillings) {
+      if (filling.mould().isPresent()) {
+        Mould mould = studio.mould(filling.mould().get());
         minutes += filling.castings() * mould.pourMinutes();
         forms(studio, mould, filling.castings());
       }
     }
-    boolean ofBook = studio.mixes().contains(chosen.mix());
-    if (ofBook && minutes > chosen.mix().workingMinutes()) {
+    boolean ofBook = studio.mixes().contains(mix);
+    if (ofBook && minutes > mix.workingMinutes()) {
       notes.add(
           String.format(
               Locale.ROOT,
               "pouring takes %d min, but the mix can be worked for %d: mix it in parts",
               minutes,
-              chosen.mix().workingMinutes()));
+              mix.workingMinutes()));
     }
   }
 
@@ -116,7 +126,7 @@ final class BatchNotes {
       notes.add(
           "nothing is left over for "
               + String.join(", ", spare)
-              + ": --round-up-grams makes the batch larger than it has to be");
+              + ": a batch that is rounded up is larger than it has to be");
     }
   }
 

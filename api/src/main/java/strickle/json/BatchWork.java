@@ -1,4 +1,4 @@
-package strickle.cli;
+package strickle.json;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -6,13 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import strickle.book.Book;
-import strickle.book.Dose;
 import strickle.book.Fault;
 import strickle.book.Faulty;
 import strickle.book.FormUse;
+import strickle.book.Material;
 import strickle.book.Mix;
 import strickle.book.Mould;
-import strickle.book.Part;
 import strickle.mix.Batch;
 import strickle.mix.CastingMass;
 import strickle.mix.Enough;
@@ -21,65 +20,72 @@ import strickle.mix.Portion;
 import strickle.mix.Recipe;
 import strickle.mix.Weighing;
 
-/** Works a batch out from what was asked for. */
-final class BatchWork {
+/** Works a batch out: what to weigh for moulds of a book or for any volume, of any mix. */
+public final class BatchWork {
 
-  private static final long MOST_GRAMS = 1_000_000_000;
+  private static final double MOST_GRAMS = 1e9;
 
   private final Optional<Book> book;
-  private final Chosen chosen;
+  private final Mix mix;
+  private final Map<String, Material> materials;
   private final Recipe recipe;
-  private final StockOptions.Stock stock;
+  private final BatchStock stock;
 
   /**
    * Begins the work.
    *
-   * @throws strickle.book.Faulty when the mix cannot be worked out, paths relative to it
+   * @param book whose moulds and stock there are, if any
+   * @param materials what the mix is made of, by id
+   * @param recipe of the mix
+   * @param stock what there is beside the book's
    */
-  BatchWork(Optional<Book> book, Chosen chosen, StockOptions.Stock stock) {
+  public BatchWork(
+      Optional<Book> book,
+      Mix mix,
+      Map<String, Material> materials,
+      Recipe recipe,
+      BatchStock stock) {
     this.book = book;
-    this.chosen = chosen;
-    Mix mix = chosen.mix();
-    RecipeFaults faults =
-        new RecipeFaults(
-            mix.dry().stream().map(Part::material).toList(),
-            mix.pigment().stream().map(Dose::material).toList());
-    this.recipe = faults.told(() -> Recipe.of(mix, chosen.finder()));
+    this.mix = mix;
+    this.materials = Map.copyOf(materials);
+    this.recipe = recipe;
     this.stock = stock;
   }
 
-  /** The answer. */
-  BatchAnswer answer(List<Filling> asked, Weighing weighing) {
-    List<Filling> fillings =
+  /**
+   * The answer.
+   *
+   * @throws Faulty when it cannot be weighed out so: {@code .fillings} or {@code .stepGrams}
+   */
+  public BatchAnswer answer(List<BatchFilling> asked, Weighing weighing) {
+    List<BatchFilling> fillings =
         asked.stream()
             .map(filling -> filling.at(recipe.wetDensityKgPerM3()))
             .map(this::stocked)
             .toList();
-    double needed = fillings.stream().mapToDouble(Filling::grams).sum();
+    double needed = fillings.stream().mapToDouble(BatchFilling::grams).sum();
     if (!(needed <= MOST_GRAMS)) {
-      String right = "at most " + Words.grouped(MOST_GRAMS) + " g; work it out in parts";
-      boolean volume = asked.stream().anyMatch(one -> one.mould().equals(FillingOptions.VOLUME));
-      String path = volume ? ".volumeMl" : ".mould";
-      throw new Faulty(List.of(new Fault(path, Math.round(needed) + " g at once", right)));
+      String right = "at most 1000000 kg; work it out in parts";
+      throw new Faulty(List.of(new Fault(".fillings", Math.round(needed) + " g at once", right)));
     }
-    Batch batch = Batch.of(chosen.mix(), chosen.finder(), needed, weighing);
+    Batch batch = Batch.of(mix, materials::get, needed, weighing);
     boolean left = batch.leftoverGrams() >= Math.max(1, weighing.stepGrams());
     return new BatchAnswer(
-        chosen.mix().id(),
+        mix.id(),
         batch,
         fillings,
         left ? Leftover.takers(batch.leftoverGrams(), free(fillings)) : List.of(),
-        new BatchNotes(book, chosen, batch, fillings, stock.spare().keySet()).all());
+        new BatchNotes(book, mix, materials, batch, fillings, stock.spare().keySet()).all());
   }
 
-  private Filling stocked(Filling filling) {
+  private BatchFilling stocked(BatchFilling filling) {
     List<Portion> each = recipe.forWet(filling.gramsEach());
     Map<String, Double> there = new LinkedHashMap<>(stock.have());
     List<Enough> perBag = new ArrayList<>();
     for (Portion portion : each) {
       String id = portion.material();
       if (isOfBook(id)) {
-        there.putIfAbsent(id, chosen.materials().get(id).onHand().doubleValue());
+        there.putIfAbsent(id, materials.get(id).onHand().doubleValue());
       }
       bag(id).flatMap(grams -> Enough.of(Map.of(id, grams), each)).ifPresent(perBag::add);
     }
@@ -91,16 +97,16 @@ final class BatchWork {
         .or(
             () ->
                 isOfBook(id)
-                    ? Optional.of(chosen.materials().get(id).pack().quantity().doubleValue())
+                    ? Optional.of(materials.get(id).pack().quantity().doubleValue())
                     : Optional.empty());
   }
 
   private boolean isOfBook(String id) {
-    return chosen.materials().containsKey(id)
+    return materials.containsKey(id)
         && book.stream().flatMap(b -> b.materials().stream()).anyMatch(m -> m.id().equals(id));
   }
 
-  private List<Leftover.Free> free(List<Filling> fillings) {
+  private List<Leftover.Free> free(List<BatchFilling> fillings) {
     List<Leftover.Free> free = new ArrayList<>();
     stock
         .spare()
@@ -120,13 +126,11 @@ final class BatchWork {
     return free;
   }
 
-  private static Map<String, Integer> used(Book book, List<Filling> fillings) {
+  private static Map<String, Integer> used(Book book, List<BatchFilling> fillings) {
     Map<String, Integer> used = new LinkedHashMap<>();
-    for (Filling filling : fillings) {
-      if (!filling.mould().equals(FillingOptions.VOLUME)) {
-        for (FormUse use : book.mould(filling.mould()).forms()) {
-          used.merge(use.form(), use.count() * filling.castings(), Integer::sum);
-        }
+    for (BatchFilling filling : fillings) {
+      for (FormUse use : filling.mould().map(book::mould).map(Mould::forms).orElse(List.of())) {
+        used.merge(use.form(), use.count() * filling.castings(), Integer::sum);
       }
     }
     return used;
