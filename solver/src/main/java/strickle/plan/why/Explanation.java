@@ -183,8 +183,7 @@ final class Explanation {
   private List<Line> links(Course course, Hold hold, int most) {
     List<Links.Link> links = Links.behind(floor, course, hold, worthwhile);
     return new LinkWords(names, moments, this::words)
-        .say(hold, links).stream()
-            .limit(Math.clamp(most, 0, MOST_LINKS))
+        .say(hold, links, Math.min(most, MOST_LINKS)).stream()
             .map(text -> new Line(hold.until(), text))
             .toList();
   }

@@ -21,11 +21,28 @@ final class LinkWords {
   }
 
   /**
-   * The sentences, nearest link first.
+   * The sentences, nearest link first. If they are too many, the last of them says where it all
+   * begins, and those before it only are counted.
    *
    * @param first what these links are behind
+   * @param most so many sentences at most; none if less than 1
    */
-  List<String> say(Hold first, List<Links.Link> links) {
+  List<String> say(Hold first, List<Links.Link> links, int most) {
+    List<String> all = say(first, links);
+    if (all.size() <= most || most < 1) {
+      return all.subList(0, Math.clamp(most, 0, all.size()));
+    }
+    List<String> few = new ArrayList<>(all.subList(0, most - 1));
+    few.add(shortened(all.size() - most, all.getLast()));
+    return few;
+  }
+
+  private static String shortened(int leftOut, String end) {
+    String more = leftOut == 1 ? "one more such hold" : leftOut + " more such holds";
+    return "behind that, after " + more + ": " + end;
+  }
+
+  private List<String> say(Hold first, List<Links.Link> links) {
     List<String> sentences = new ArrayList<>();
     int at = 0;
     while (at < links.size()) {

@@ -15,8 +15,8 @@ import java.util.stream.IntStream;
  */
 final class Links {
 
-  /** More are no help to anybody. */
-  private static final int MOST = 12;
+  /** Each is placed anew to see that it binds, so that there must be an end to it. */
+  private static final int MOST = 40;
 
   /**
    * One link.
