@@ -17,6 +17,7 @@ import strickle.json.contract.Answer;
 import strickle.json.contract.Operation;
 import strickle.json.contract.Parameter;
 import strickle.json.contract.Shape;
+import strickle.plan.History;
 import strickle.plan.Plan;
 import strickle.plan.UsualStart;
 import strickle.price.Sensitivity;
@@ -29,6 +30,7 @@ import strickle.price.fair.FairAnswer;
 import strickle.price.fair.FairBuilding;
 import strickle.price.fair.FairRequest;
 import strickle.supply.Shopping;
+import strickle.supply.ShoppingList;
 
 /** Prices, targets, fairs and shopping. */
 final class MoneyRoutes {
@@ -132,8 +134,16 @@ final class MoneyRoutes {
                         "now",
                         Parameter.Kind.DATE,
                         "From which day on things can be ordered; as the plan waits for materials,"
-                            + " or when it begins, without it.",
+                            + " or when it begins or was laid out anew, without it.",
                         "2027-04-02"))
+                .with(
+                    Parameter.query(
+                        "counted",
+                        Parameter.Kind.TEXT,
+                        "When the stock of the book was counted, a local time: what began before has"
+                            + " left it already. Without it the stock is as it was before the plan"
+                            + " began, with what has been bought since.",
+                        "2027-04-02T18:00"))
                 .answering(Answer.of(Status.OK, "The list.", ShoppingFile.SHAPE)),
             MoneyRoutes::shopping));
   }
@@ -197,13 +207,19 @@ final class MoneyRoutes {
   }
 
   private static Reply shopping(Call call) {
-    PresentPlan present = PresentPlan.notBegun(call);
+    PresentPlan present = PresentPlan.of(call);
+    Book book = present.book();
     Plan plan = present.plan();
     OffsetDateTime now =
         call.date("now")
-            .map(day -> PlanRoutes.in(present.book(), day.atStartOfDay()))
+            .map(day -> PlanRoutes.in(book, day.atStartOfDay()))
+            .or(() -> plan.history().map(History::now))
             .or(plan::orderingFrom)
             .orElse(plan.from());
-    return Reply.json(Status.OK, ShoppingFile.write(Shopping.of(present.book(), plan, now)));
+    ShoppingList list =
+        call.time("counted")
+            .map(time -> Shopping.counted(book, plan, now, PlanRoutes.in(book, time)))
+            .orElseGet(() -> Shopping.of(book, plan, now));
+    return Reply.json(Status.OK, ShoppingFile.write(list));
   }
 }

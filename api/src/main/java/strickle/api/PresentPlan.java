@@ -61,18 +61,21 @@ record PresentPlan(Book book, Plan plan) {
     return found(call, call.query(NAME).orElse(IN_USE), PlanFit::faults);
   }
 
-  /** The plan that is asked about; nothing may have been carried out of it. */
-  static PresentPlan notBegun(Call call) {
-    return notBegun(of(call));
-  }
-
   /**
-   * The plan in use with the book as it is now; nothing may have been carried out of it.
+   * The plan in use with the book as it is now, if all that is noted to have happened is in it.
    *
-   * @throws Refusal when there is none, or it is none of the book any more
+   * @throws Refusal when there is none, it is none of the book any more, or something has happened
+   *     since
    */
-  static PresentPlan inUseFromTheStart(Call call) {
-    return notBegun(found(call, IN_USE, PlanFit::faults));
+  static PresentPlan inUseUpToDate(Call call) {
+    PresentPlan present = found(call, IN_USE, PlanFit::faults);
+    if (!call.studio().now().entries().list(Collection.PROGRESS.name()).isEmpty()) {
+      String detail =
+          "Something is noted to have happened that the plan in use does not know of. Lay the rest"
+              + " out anew, accept that plan, and ask again.";
+      throw new Refusal(Problem.of(Status.CONFLICT, "Something has happened", detail));
+    }
+    return present;
   }
 
   /** The plan that is asked about, if one is. */
@@ -118,16 +121,6 @@ record PresentPlan(Book book, Plan plan) {
     List<Fault> faults = fit.apply(present.book(), present.plan());
     if (!faults.isEmpty()) {
       throw new Refusal(Problem.of(Status.CONFLICT, "The book has changed", faults));
-    }
-    return present;
-  }
-
-  private static PresentPlan notBegun(PresentPlan present) {
-    if (present.plan().history().isPresent()) {
-      String detail =
-          "This is a plan of which a part has been carried out; only one from before anything has"
-              + " happened can be asked so.";
-      throw new Refusal(Problem.of(Status.CONFLICT, "Under way", detail));
     }
     return present;
   }

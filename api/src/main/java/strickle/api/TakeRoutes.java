@@ -128,7 +128,7 @@ final class TakeRoutes {
   private Reply promise(Call call) {
     PromiseTaken taken = call.body(PromiseTaken.class);
     Kept now = seen(call);
-    PresentPlan present = PresentPlan.inUseFromTheStart(call);
+    PresentPlan present = PresentPlan.inUseUpToDate(call);
     Promise promise = AnswerRoutes.promised(thinking, present, taken.promise());
     Offer offer = offer(promise, taken.date()).orElseThrow(() -> noOffer(taken.date()));
     return put(call, now, "order " + promise.order() + " promised", offer.book(), offer.plan());
@@ -158,7 +158,7 @@ final class TakeRoutes {
       throw new Faulty(List.of(new Fault("$.seconds", "a time", right)));
     }
     Kept now = seen(call);
-    PresentPlan present = PresentPlan.inUseFromTheStart(call);
+    PresentPlan present = PresentPlan.inUseUpToDate(call);
     List<Tried> tried = AnswerRoutes.tried(thinking, present, wanted).tried();
     Tried all =
         tried.stream()

@@ -38,21 +38,6 @@ final class PlanOption {
   }
 
   /**
-   * Reads a plan of which nothing has been carried out yet.
-   *
-   * @throws Faulty with what is wrong with it, also when it has been laid out anew
-   */
-  Plan readNotBegun(Book book) {
-    Plan plan = read(book);
-    if (plan.history().isPresent()) {
-      String found = "a plan laid out anew while it was under way";
-      String right = "one from before anything had happened, which is all this command can read";
-      throw new Faulty(List.of(new Fault(NAME, found, right)));
-    }
-    return plan;
-  }
-
-  /**
    * Reads a plan that is under way: the orders and pins of the book may have changed since.
    *
    * @throws Faulty with what is wrong with it, also when its tasks are not of this book

@@ -8,6 +8,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import strickle.book.Book;
 import strickle.json.ShoppingFile;
+import strickle.plan.History;
 import strickle.plan.Plan;
 import strickle.supply.Shopping;
 import strickle.supply.ShoppingList;
@@ -26,7 +27,8 @@ import strickle.supply.ShoppingList;
       "",
       "Examples:",
       "  strickle shopping studio.json --plan week.json",
-      "  strickle shopping studio.json --plan week.json --now 2027-04-02 --json"
+      "  strickle shopping studio.json --plan week.json --now 2027-04-02 --json",
+      "  strickle shopping studio.json --plan under-way.json --counted 2027-04-07T18:00"
     })
 final class ShoppingCommand implements Runnable {
 
@@ -41,9 +43,19 @@ final class ShoppingCommand implements Runnable {
       description = {
         "from when on something can be ordered, in the studio's time zone: a date such as"
             + " 2027-04-02 or a date with a time; when left out, as the plan waits for"
-            + " materials, or when it begins"
+            + " materials, or when it begins or was laid out anew"
       })
   private String now;
+
+  @Option(
+      names = "--counted",
+      paramLabel = "DATE",
+      description = {
+        "when the stock in the book was counted, a date or a date with a time: what began before"
+            + " has left it already; when left out, the stock is as it was before the plan began,"
+            + " with what has been bought since"
+      })
+  private String counted;
 
   @Option(names = "--json", description = "print the list as JSON (strickle-shopping/1)")
   private boolean json;
@@ -56,15 +68,24 @@ final class ShoppingCommand implements Runnable {
   public void run() {
     Given values = new Given();
     Optional<LocalDateTime> given = values.moment("--now", now);
+    Optional<LocalDateTime> count = values.moment("--counted", counted);
     values.done();
     Book book = argument.read();
-    Plan plan = present.readNotBegun(book);
-    OffsetDateTime moment =
-        given
-            .map(time -> time.atZone(book.studio().timeZone()).toOffsetDateTime())
-            .or(plan::orderingFrom)
-            .orElse(plan.from());
-    ShoppingList list = Shopping.of(book, plan, moment);
+    Plan plan = present.read(book);
+    OffsetDateTime moment = given.map(time -> in(book, time)).orElseGet(() -> ordering(plan));
+    ShoppingList list =
+        count
+            .map(time -> Shopping.counted(book, plan, moment, in(book, time)))
+            .orElseGet(() -> Shopping.of(book, plan, moment));
     here.out().print(json ? ShoppingFile.write(list) : ShoppingText.of(book, list));
+  }
+
+  /** From when on a plan's materials can be ordered when nothing else is said. */
+  private static OffsetDateTime ordering(Plan plan) {
+    return plan.history().map(History::now).or(plan::orderingFrom).orElse(plan.from());
+  }
+
+  private static OffsetDateTime in(Book book, LocalDateTime time) {
+    return time.atZone(book.studio().timeZone()).toOffsetDateTime();
   }
 }

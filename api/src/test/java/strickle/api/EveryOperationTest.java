@@ -165,7 +165,7 @@ class EveryOperationTest {
             + "\", \"from\": \"2027-03-01T00:00\","
             + " \"orderingFrom\": \"2027-02-26T00:00\", \"schedules\": 5}");
     ask("GET", "/api/shopping", "");
-    ask("GET", "/api/shopping?now=2027-02-26", "");
+    ask("GET", "/api/shopping?now=2027-02-26&counted=2027-02-26T18:00", "");
     ask(
         "POST",
         "/api/batch",

@@ -10,6 +10,11 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import strickle.json.PlanFile;
+import strickle.plan.Lot;
+import strickle.plan.Plan;
+import strickle.plan.Task;
+import strickle.plan.Weighed;
 
 /** Taking over what was answered, and beginning anew. */
 class TakeRoutesTest {
@@ -79,6 +84,74 @@ class TakeRoutesTest {
     assertEquals(200, made.statusCode(), made.body());
     assertNotEquals(before, web.get("/api/forms/" + id).body());
     assertEquals(422, take("what-if", "{}").statusCode());
+  }
+
+  @Test
+  void ofAPlanUnderWayAPromiseIsTakenOverOnceAllThatHappenedIsInIt() {
+    Plan plan = PlanFile.parse(web.get("/api/plan-in-use").body());
+    Task pour = plan.tasks().get(0);
+    String poured = poured(pour);
+    assertEquals(201, web.send("POST", "/api/progress", poured).statusCode());
+    String taken = "{\"date\": \"kept\", \"promise\": " + PROMISE + "}";
+    HttpResponse<String> early = take("promise", taken);
+    assertEquals(409, early.statusCode(), early.body());
+    assertTrue(early.body().contains("Lay the rest out anew"), early.body());
+    layTheRestOut(pour);
+    HttpResponse<String> put = take("promise", taken);
+    assertEquals(200, put.statusCode(), put.body());
+    Plan now = PlanFile.parse(web.get("/api/plan-in-use").body());
+    assertTrue(now.history().isPresent());
+    assertTrue(
+        now.tasks().stream().anyMatch(task -> task.start().equals(pour.start())),
+        "what has happened stays as it was");
+    assertTrue(now.orders().stream().anyMatch(order -> order.order().equals("N-1")));
+  }
+
+  @Test
+  void whatToBuyForAPlanUnderWayLeavesOutWhatWasCounted() {
+    Task pour = PlanFile.parse(web.get("/api/plan-in-use").body()).tasks().get(0);
+    web.send("POST", "/api/progress", poured(pour));
+    layTheRestOut(pour);
+    Lot lot =
+        PlanFile.parse(web.get("/api/plan-in-use").body()).lots().stream()
+            .filter(one -> one.id().equals(pour.lot()))
+            .findFirst()
+            .orElseThrow();
+    Weighed first = lot.weighOut().get(0);
+    String all = web.get("/api/shopping").body();
+    String counted = web.get("/api/shopping?counted=" + pour.end().toLocalDateTime()).body();
+    // What the pour weighed out has left the stock that was counted after it; to a tenth.
+    double left = needed(all, first.material()) - needed(counted, first.material());
+    assertEquals(first.grams(), left, 0.11, counted);
+    assertEquals(400, web.get("/api/shopping?counted=yesterday").statusCode());
+  }
+
+  private static double needed(String list, String material) {
+    String of = "(?s).*\"material\": \"" + material + "\",\\s*\"needed\": ([0-9.]+).*";
+    assertTrue(list.matches(of), list);
+    return Double.parseDouble(list.replaceFirst(of, "$1"));
+  }
+
+  private void layTheRestOut(Task pour) {
+    String when = pour.end().toLocalDateTime().plusHours(1).toString();
+    String place = web.asked("/api/replan", "{\"now\": \"" + when + "\", \"schedules\": 20}");
+    web.over(place);
+    String anew = place.substring(place.lastIndexOf('/') + 1);
+    HttpResponse<String> accepted =
+        web.send("POST", "/api/plans/" + anew + "/accept", "", "If-Match", "*");
+    assertEquals(200, accepted.statusCode(), accepted.body());
+  }
+
+  private static String poured(Task pour) {
+    return "{\"kind\": \"poured\", \"lot\": \""
+        + pour.lot()
+        + "\", \"person\": \""
+        + pour.person()
+        + "\", \"start\": \""
+        + pour.start().toLocalDateTime()
+        + "\", \"end\": \""
+        + pour.end().toLocalDateTime()
+        + "\"}";
   }
 
   @Test

@@ -183,6 +183,70 @@ class ShoppingCommandTest {
   }
 
   @Test
+  void ofAPlanUnderWayWhatBeganBeforeTheCountIsNotTakenAgain() {
+    Plan plan = PlanFile.read(week);
+    Task pour = plan.tasks().get(0);
+    String now = pour.end().toLocalDateTime().plusHours(1).toString();
+    Path underWay = folder.resolve("under-way.json");
+    Path noted = Shell.file(folder, "noted.json", poured(pour));
+    Shell.run(
+            "replan",
+            file,
+            "--plan",
+            week,
+            "--progress",
+            noted,
+            "--now",
+            now,
+            "--schedules",
+            "5",
+            "--out",
+            underWay)
+        .done();
+    ShoppingList before = listed(underWay);
+    double oil = of(before, "release-oil").needed().doubleValue();
+    assertEquals(24, oil, "the stock as it was before the plan began");
+    assertTrue(of(before, "release-oil").runsOut().isEmpty());
+    Shell.Result counted =
+        Shell.run("shopping", file, "--plan", underWay, "--counted", now, "--json").done();
+    int poured = castings(plan, pour);
+    assertTrue(
+        counted
+            .out()
+            .replaceAll("\\s+", "")
+            .contains("\"release-oil\",\"needed\":" + (24 - 6 * poured)),
+        counted.out());
+    assertEquals(
+        List.of("--counted"),
+        Shell.run("shopping", file, "--plan", underWay, "--counted", "soon").paths());
+  }
+
+  private ShoppingList listed(Path plan) {
+    return Shopping.of(
+        BookFile.read(file), PlanFile.read(plan), OffsetDateTime.parse("2027-04-05T00:00-05:00"));
+  }
+
+  private static int castings(Plan plan, Task pour) {
+    return plan.lots().stream()
+        .filter(lot -> lot.id().equals(pour.lot()))
+        .flatMap(lot -> lot.runs().stream())
+        .mapToInt(run -> run.castings())
+        .sum();
+  }
+
+  private static String poured(Task pour) {
+    return "{\"format\": \"strickle-progress/1\", \"happened\": [{\"kind\": \"poured\", \"lot\": \""
+        + pour.lot()
+        + "\", \"person\": \""
+        + pour.person()
+        + "\", \"start\": \""
+        + pour.start().toLocalDateTime()
+        + "\", \"end\": \""
+        + pour.end().toLocalDateTime()
+        + "\"}]}";
+  }
+
+  @Test
   void aStockThatIsEnoughNeedsNothing() {
     String text = Shell.run("shopping", file, "--plan", week).done().out();
     assertTrue(text.contains("Nothing: the stock is enough."), text);

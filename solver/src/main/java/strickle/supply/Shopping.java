@@ -11,6 +11,7 @@ import java.util.Optional;
 import strickle.book.Book;
 import strickle.book.Material;
 import strickle.plan.Plan;
+import strickle.plan.Planning;
 
 /**
  * Works out what to buy for a plan: what it uses, less what is in stock, in whole packs. A pack
@@ -23,23 +24,44 @@ public final class Shopping {
 
   private final Book book;
   private final OffsetDateTime now;
+
+  /** What began before this has happened: it can be late for nothing any more. */
+  private final OffsetDateTime begins;
+
   private final List<Draw> draws;
   private final List<TooEarly> tooEarly = new ArrayList<>();
 
-  private Shopping(Book book, Plan plan, OffsetDateTime now) {
+  private Shopping(Book book, Plan plan, OffsetDateTime now, Optional<OffsetDateTime> counted) {
     this.book = book;
     this.now = now.atZoneSameInstant(book.studio().timeZone()).toOffsetDateTime();
-    this.draws = Draws.of(book, plan);
+    this.begins = Planning.begins(plan);
+    this.draws =
+        Draws.of(book, plan).stream()
+            .filter(draw -> counted.isEmpty() || !draw.at().isBefore(counted.get()))
+            .toList();
   }
 
   /**
    * The shopping list of a plan.
    *
-   * @param book the book it is a plan of, its stock as it is before the plan begins
+   * @param book the book it is a plan of, its stock as it was before the plan began, with what has
+   *     been bought since
    * @param now from when on something can be ordered
    */
   public static ShoppingList of(Book book, Plan plan, OffsetDateTime now) {
-    return new Shopping(book, plan, now).list();
+    return new Shopping(book, plan, now, Optional.empty()).list();
+  }
+
+  /**
+   * The shopping list of a plan whose stock was counted while it was under way.
+   *
+   * @param book the book it is a plan of, its stock as counted
+   * @param now from when on something can be ordered
+   * @param counted when; what began before has left the stock already
+   */
+  public static ShoppingList counted(
+      Book book, Plan plan, OffsetDateTime now, OffsetDateTime counted) {
+    return new Shopping(book, plan, now, Optional.of(counted)).list();
   }
 
   private ShoppingList list() {
@@ -103,7 +125,7 @@ public final class Shopping {
     LocalDate arrives = arrives(material);
     boolean there =
         material.leadDays() == 0 ? !draw.at().isBefore(now) : !local(draw.at()).isBefore(arrives);
-    if (!there) {
+    if (!there && !draw.at().isBefore(begins)) {
       tooEarly.add(new TooEarly(draw.what(), draw.at(), material.id(), tenths(missing), arrives));
     }
   }

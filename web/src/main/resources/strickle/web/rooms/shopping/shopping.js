@@ -5,7 +5,7 @@ import {address} from '../../app/address.js';
 import {get} from '../../app/service.js';
 import {say, nameOf} from '../../app/words.js';
 import {showMoney} from '../../app/money.js';
-import {dayOf, showDay, showMoment} from '../../app/times.js';
+import {dayOf, showDay, showMoment, toLocal} from '../../app/times.js';
 import {showMaterial} from '../../app/units.js';
 import {ticks} from '../today/ticks.js';
 import '../../parts/say.js';
@@ -29,6 +29,7 @@ class ShoppingRoom extends Room {
 
   #book = null;
   #plan = null;
+  #counted = '';
 
   constructor() {
     super();
@@ -37,15 +38,16 @@ class ShoppingRoom extends Room {
   }
 
   willUpdate() {
-    if (studio.plan && (studio.book !== this.#book || studio.plan !== this.#plan)) {
-      [this.#book, this.#plan] = [studio.book, studio.plan];
+    const counted = address.state.counted ?? '';
+    if (studio.plan && (studio.book !== this.#book || studio.plan !== this.#plan || counted !== this.#counted)) {
+      [this.#book, this.#plan, this.#counted] = [studio.book, studio.plan, counted];
       this.#read();
     }
   }
 
   async #read() {
     try {
-      this.list = (await get('/api/shopping?plan=in-use')).body;
+      this.list = (await get(`/api/shopping?plan=in-use${this.#counted ? `&counted=${this.#counted}` : ''}`)).body;
       this.trouble = null;
     } catch (refused) {
       this.trouble = refused;
@@ -66,7 +68,7 @@ class ShoppingRoom extends Room {
     if (this.trouble) {
       return html`<s-trouble .problem=${this.trouble} @again=${() => this.#read()}></s-trouble>`;
     }
-    return this.list ? html`${this.#sentence()}${this.#tooEarly()}${this.#days()}${this.#table()}` : html`<s-busy></s-busy>`;
+    return this.list ? html`${this.#sentence()}${this.#stock()}${this.#tooEarly()}${this.#days()}${this.#table()}` : html`<s-busy></s-busy>`;
   }
 
   get #bought() {
@@ -84,6 +86,15 @@ class ShoppingRoom extends Room {
     return html`<s-say kind=${early.length > 0 ? 'care' : ''}>${say('shopping.sentence', {
       count: bought.length, cost: showMoney(this.list.cost), material: nameOf(studio.book.materials, first.material), day: showDay(first.orderBy),
     })} ${overdue ? say('shopping.overdue') : ''}</s-say>`;
+  }
+
+  // Of a plan under way it matters whether what has been used has left the shelf's numbers already.
+  #stock() {
+    if (!studio.plan.history) {
+      return '';
+    }
+    return html`<p class="stock">${say(this.#counted ? 'shopping.countedAt' : 'shopping.countedBefore', {at: this.#counted && showMoment(this.#counted)})}
+      <button @click=${() => address.setState({counted: this.#counted ? '' : toLocal(new Date())})}>${say(this.#counted ? 'shopping.countBefore' : 'shopping.countNow')}</button></p>`;
   }
 
   #tooEarly() {
