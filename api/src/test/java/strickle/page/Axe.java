@@ -13,10 +13,18 @@ final class Axe {
 
   private static final String SCRIPT = read();
 
+  private static final String THERE = "() => typeof axe !== 'undefined'";
+
+  private static final String RULES =
+      "() => ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']";
+
+  private static final String RULES_OF_COLOUR =
+      "() => axe.getRules(['cat.color']).map(({ruleId}) => ruleId)";
+
   private static final String RUN =
       """
-      () => axe.run(document, {
-        runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'],
+      runOnly => axe.run(document, {
+        runOnly,
         resultTypes: ['violations'],
       }).then(found => found.violations.flatMap(rule => rule.nodes.map(node => ({
         rule: rule.id,
@@ -37,8 +45,19 @@ final class Axe {
 
   /** What breaks a rule: the rule, where, and what is wrong. */
   static List<String> findings(Page page) {
-    page.evaluate(SCRIPT); // not as a script of the page's, which its policy refuses
-    return ((List<?>) page.evaluate(RUN))
+    return findings(page, RULES);
+  }
+
+  /** Likewise, of the rules that another theme can break where the page stays what it is. */
+  static List<String> findingsOfColour(Page page) {
+    return findings(page, RULES_OF_COLOUR);
+  }
+
+  private static List<String> findings(Page page, String rules) {
+    if (!(Boolean) page.evaluate(THERE)) {
+      page.evaluate(SCRIPT); // not as a script of the page's, which its policy refuses
+    }
+    return ((List<?>) page.evaluate(RUN, page.evaluate(rules)))
         .stream()
             .map(finding -> (Map<?, ?>) finding)
             .map(one -> one.get("rule") + " at " + one.get("where") + ": " + one.get("what"))

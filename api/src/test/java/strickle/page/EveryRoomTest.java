@@ -77,11 +77,10 @@ class EveryRoomTest {
   @MethodSource("screens")
   void isWholeAndAccessible(String place, Look look) {
     Screen screen = SCREENS.computeIfAbsent(look, one -> Screen.of(house, one));
-    screen.open(place);
-    for (ColorScheme theme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-      screen.by(theme).fitsTheWindow().picture(place.substring(1).replace('/', '-'));
-      screen.isAccessible();
-    }
+    String name = place.substring(1).replace('/', '-');
+    screen.open(place).by(ColorScheme.LIGHT).fitsTheWindow().picture(name).isAccessible();
+    // Night changes colours and nothing else.
+    screen.by(ColorScheme.DARK).fitsTheWindow().picture(name).hasReadableColours();
     screen.hadNoTroubles();
   }
 }

@@ -220,6 +220,12 @@ final class Screen implements AutoCloseable {
     return this;
   }
 
+  /** Holds its colours against those rules, for another theme than all rules were tried in. */
+  Screen hasReadableColours() {
+    assertEquals(List.of(), Axe.findingsOfColour(page), "on " + page.url() + " at " + look);
+    return this;
+  }
+
   /** What went wrong so far. */
   List<String> troubles() {
     return troubles;
