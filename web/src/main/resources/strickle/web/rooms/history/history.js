@@ -82,7 +82,7 @@ class HistoryRoom extends Room {
       return html`<s-empty heading=${say('history.empty')}>${say('history.emptyText')}</s-empty>`;
     }
     const open = address.rest[0] ?? '';
-    return html`<ol aria-label=${say('history.lines')}>${this.lines.map(line => html`<li>
+    return html`<h2 id="lines">${say('history.lines')}</h2><ol aria-labelledby="lines">${this.lines.map(line => html`<li>
         <s-history-line .line=${line} .open=${open === String(line.number)} @toggle=${event => this.#open(line, event.detail)}></s-history-line></li>`)}</ol>
       ${this.next ? html`<p><button @click=${() => this.#read(this.next)}>${say('history.older')}</button></p>` : ''}`;
   }
