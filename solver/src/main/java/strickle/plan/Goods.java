@@ -9,7 +9,7 @@ import strickle.book.Piece;
  * share of good pieces, and no more than are left. With a cover each piece that is left turns out
  * good or not by itself.
  */
-final class Goods {
+public final class Goods {
 
   /** Below this a fraction of a piece, or of a chance, is rounding. */
   private static final double TOLERANCE = 1e-9;
@@ -17,7 +17,8 @@ final class Goods {
   private final Book book;
   private final Cover cover;
 
-  Goods(Book book, Cover cover) {
+  /** What runs of a book's pieces are good for when castings are counted by a cover. */
+  public Goods(Book book, Cover cover) {
     this.book = book;
     this.cover = cover;
   }
@@ -40,8 +41,17 @@ final class Goods {
    * How much a run brings: good pieces on average, or with a cover pieces that may turn out good.
    */
   double of(Run run) {
-    double left = Math.max(0, pieces(book, run) - run.scrapped());
-    double usual = run.castings() * Cover.goodEach(book, book.piece(run.piece()));
+    return of(book.piece(run.piece()), run.castings(), run.scrapped());
+  }
+
+  /**
+   * The same of a run of so many castings of a piece.
+   *
+   * @param scrapped how many of its pieces are lost
+   */
+  public double of(Piece piece, int castings, int scrapped) {
+    double left = Math.max(0, castings * cavities(book, piece) - scrapped);
+    double usual = castings * Cover.goodEach(book, piece);
     return cover.percent().isPresent() ? left : Math.min(usual, left);
   }
 
@@ -51,14 +61,19 @@ final class Goods {
   }
 
   /** How much has to be brought for so many pieces asked for in all, beyond what is on hand. */
-  double needed(Piece piece, long asked) {
+  public double needed(Piece piece, long asked) {
     long wanted = Math.max(0, asked - piece.onHand());
     return cover.percent().isPresent() ? trials(piece, wanted) : wanted;
   }
 
   /** Whether runs bring as much as is needed. */
   boolean suffice(Collection<Run> runs, double needed) {
-    return runs.stream().mapToDouble(this::of).sum() >= needed - TOLERANCE;
+    return suffices(runs.stream().mapToDouble(this::of).sum(), needed);
+  }
+
+  /** Whether what is brought is as much as is needed. */
+  public static boolean suffices(double brought, double needed) {
+    return brought >= needed - TOLERANCE;
   }
 
   /** Castings it takes to bring so much. */

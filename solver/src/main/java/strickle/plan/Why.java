@@ -65,9 +65,7 @@ public final class Why {
     return plan.withOrders(outcomes);
   }
 
-  /**
-   * Where pieces are lost, an order may wait for others than the reasons read; it stays as it is.
-   */
+  /** What the reasons do not read as the plan does stays as it is. */
   private static OrderOutcome explained(OrderOutcome one, Reasons reasons) {
     List<String> because = one.lateMinutes() == 0 ? List.of() : one.because();
     if (one.lateMinutes() > 0 && reasons.isReady(one.order(), one.ready())) {

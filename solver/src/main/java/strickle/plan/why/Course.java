@@ -13,18 +13,21 @@ import strickle.book.Piece;
  * @param tasks pour, demould and steps, in order
  * @param ready the minute it is ready
  * @param done how many of the tasks, from the pour on, have at least begun and stay as they are
+ * @param scrapped how many of its pieces are lost
  */
 record Course(
-    String lot, String run, Chain chain, boolean settled, List<Placed> tasks, int ready, int done) {
+    String lot,
+    String run,
+    Chain chain,
+    boolean settled,
+    List<Placed> tasks,
+    int ready,
+    int done,
+    int scrapped) {
 
   /** A run of which nothing has happened yet. */
   Course(String lot, String run, Chain chain, boolean settled, List<Placed> tasks, int ready) {
-    this(lot, run, chain, settled, tasks, ready, 0);
-  }
-
-  /** Whether it goes the whole way; a run of which nothing is left leaves it early. */
-  boolean isWhole() {
-    return tasks.size() == piece().route().size() + 2;
+    this(lot, run, chain, settled, tasks, ready, 0, 0);
   }
 
   /** The tasks that stay wherever the others go: what has happened, or else its pour. */
@@ -47,17 +50,18 @@ record Course(
   /** The same run with other tasks; poured apart from its lot unless its pour is settled. */
   Course moved(List<Placed> otherTasks) {
     String from = settled ? lot : run;
-    return new Course(from, run, chain, settled, otherTasks, readyAfter(otherTasks), done);
+    return new Course(
+        from, run, chain, settled, otherTasks, readyAfter(otherTasks), done, scrapped);
   }
 
   /** The same run with other tasks, in its lot. */
   Course with(List<Placed> otherTasks) {
-    return new Course(lot, run, chain, settled, otherTasks, readyAfter(otherTasks), done);
+    return new Course(lot, run, chain, settled, otherTasks, readyAfter(otherTasks), done, scrapped);
   }
 
   /** The same run with no pin on it. */
   Course unsettled() {
-    return new Course(lot, run, chain, false, tasks, ready, done);
+    return new Course(lot, run, chain, false, tasks, ready, done, scrapped);
   }
 
   private int readyAfter(List<Placed> otherTasks) {

@@ -76,7 +76,7 @@ final class Courses {
     boolean settled = done > 0 || settled(own.get(Chain.POUR));
     Chain chain = Chain.of(book, piece, run.castings());
     Chain gone = lost ? chain.endingWith(own.size()) : chain;
-    return new Course(lot.id(), run.id(), gone, settled, own, at, done);
+    return new Course(lot.id(), run.id(), gone, settled, own, at, done, run.scrapped());
   }
 
   /** A pin settles the whole lot that is poured there and then. */

@@ -13,12 +13,14 @@ import strickle.book.Book;
 import strickle.book.Order;
 import strickle.book.Piece;
 import strickle.plan.Cover;
+import strickle.plan.Goods;
 import strickle.plan.Needs;
 
 /**
  * Which run's pieces go to which order: orders by due, larger weight, id; first from stock, then
- * from runs in the order they become ready. An order waits for as many castings as the plan's cover
- * asks for; whose pieces they are goes by what they bring on average, fractions carried.
+ * from runs in the order they become ready. An order waits for as much as the plan's cover asks
+ * for; whose pieces they are goes by what they bring on average, fractions carried. Lost pieces
+ * serve nobody.
  */
 final class Serving {
 
@@ -36,7 +38,8 @@ final class Serving {
   record Service(Order order, int ready, Optional<Course> last, List<Order> elders, int first) {}
 
   private final Book book;
-  private final Cover cover;
+  private final Goods goods;
+  private final Goods usual;
   private final Map<String, List<Course>> supplies = new HashMap<>();
   private final Map<String, Service> services = new HashMap<>();
   private final Map<String, Set<String>> servedBy = new HashMap<>();
@@ -45,9 +48,10 @@ final class Serving {
 
   private Serving(Floor floor) {
     book = floor.book();
-    cover = floor.cover();
+    goods = new Goods(book, floor.cover());
+    usual = new Goods(book, Cover.AVERAGE);
     floor.courses().stream()
-        .filter(Course::isWhole)
+        .filter(one -> of(one, usual) > 0)
         .sorted(Comparator.comparingInt(Course::ready))
         .forEach(
             one -> supplies.computeIfAbsent(one.piece().id(), id -> new ArrayList<>()).add(one));
@@ -111,15 +115,16 @@ final class Serving {
   /** The run that brings the last of the pieces asked for from one count to another. */
   private Course bring(Order order, Piece piece, long from, long to) {
     double low = from - piece.onHand();
-    int missing = cover.castings(book, piece, to);
+    double needed = goods.needed(piece, to);
     Course last = null;
+    double brought = 0;
     double sum = 0;
     for (Course course : supplies.getOrDefault(piece.id(), List.of())) {
-      if (missing <= 0) {
+      if (Goods.suffices(brought, needed)) {
         break;
       }
-      missing -= course.chain().castings();
-      sum += good(course);
+      brought += of(course, goods);
+      sum += of(course, usual);
       if (sum > low + TOLERANCE_PIECES) {
         servedBy.computeIfAbsent(course.run(), run -> new LinkedHashSet<>()).add(order.id());
       }
@@ -130,20 +135,20 @@ final class Serving {
 
   /** The minute at which stock and runs have brought so many of a piece. */
   private int covered(Piece piece, long wanted) {
-    int missing = cover.castings(book, piece, wanted);
+    double needed = goods.needed(piece, wanted);
+    double brought = 0;
     int ready = 0;
     for (Course course : supplies.getOrDefault(piece.id(), List.of())) {
-      if (missing <= 0) {
+      if (Goods.suffices(brought, needed)) {
         break;
       }
-      missing -= course.chain().castings();
+      brought += of(course, goods);
       ready = Math.max(ready, course.ready());
     }
     return ready;
   }
 
-  private double good(Course course) {
-    int cavities = book.mould(course.piece().mould()).cavities();
-    return course.chain().castings() * cavities * course.piece().goodPercent() / 100;
+  private static double of(Course course, Goods goods) {
+    return goods.of(course.piece(), course.chain().castings(), course.scrapped());
   }
 }
