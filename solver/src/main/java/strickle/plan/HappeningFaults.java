@@ -182,7 +182,8 @@ final class HappeningFaults {
     return at.isBefore(first(plan));
   }
 
-  private static LocalDateTime first(Plan plan) {
+  /** The first time that can be part of a plan. */
+  static LocalDateTime first(Plan plan) {
     return plan.from().toLocalDateTime().minusDays(MOST_DAYS_BEFORE);
   }
 

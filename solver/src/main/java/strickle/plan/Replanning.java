@@ -1,6 +1,7 @@
 package strickle.plan;
 
 import java.time.LocalDate;
+import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -82,13 +83,24 @@ public final class Replanning {
    *     $.happened[0]}, or with what in the book cannot be made or kept any more
    */
   public static Replanning of(Book book, Plan present, ReplanRequest request) {
-    boolean back =
-        present.history().isPresent() && request.now().isBefore(present.history().get().now());
-    if (back) {
-      String right = "a time not before " + present.history().get().now() + ", as the plan has it";
-      throw new Faulty(List.of(new Fault("now", request.now().toString(), right)));
-    }
+    earliest(present, request.now())
+        .map(right -> new Fault("now", request.now().toString(), "a time not before " + right))
+        .ifPresent(
+            fault -> {
+              throw new Faulty(List.of(fault));
+            });
     return new Replanning(book, present, request);
+  }
+
+  /** What a plan cannot go on from a time before, if that time is before it. */
+  private static Optional<String> earliest(Plan present, OffsetDateTime now) {
+    Optional<OffsetDateTime> known = present.history().map(History::now).filter(now::isBefore);
+    if (known.isPresent()) {
+      return Optional.of(known.get() + ", as the plan has it");
+    }
+    return HappeningFaults.isLongAgo(present, now.toLocalDateTime())
+        ? Optional.of(HappeningFaults.first(present) + ", a year before the plan begins")
+        : Optional.empty();
   }
 
   /** Ends the search soon; the best plan found so far is kept. */

@@ -109,6 +109,14 @@ class HappeningFaultsTest {
   }
 
   @Test
+  void nobodyGoesOnLongBeforeThePlanBegins() {
+    Fault fault = faults(PLAN, "1999-01-01T00:00").get(0);
+    assertEquals("now", fault.path());
+    assertEquals(
+        "a time not before 2026-04-04T00:00, a year before the plan begins", fault.right());
+  }
+
+  @Test
   void everythingWrongIsToldAtOnce() {
     List<Fault> faults =
         faults(
