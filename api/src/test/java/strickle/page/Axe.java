@@ -18,8 +18,7 @@ final class Axe {
   private static final String RULES =
       "() => ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice']";
 
-  private static final String RULES_OF_COLOUR =
-      "() => axe.getRules(['cat.color']).map(({ruleId}) => ruleId)";
+  private static final String RULES_OF_COLOUR = "() => ['color-contrast', 'link-in-text-block']";
 
   private static final String RUN =
       """
