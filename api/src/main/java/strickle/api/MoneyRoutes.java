@@ -17,7 +17,6 @@ import strickle.json.contract.Answer;
 import strickle.json.contract.Operation;
 import strickle.json.contract.Parameter;
 import strickle.json.contract.Shape;
-import strickle.plan.History;
 import strickle.plan.Plan;
 import strickle.plan.UsualStart;
 import strickle.price.Sensitivity;
@@ -213,9 +212,7 @@ final class MoneyRoutes {
     OffsetDateTime now =
         call.date("now")
             .map(day -> PlanRoutes.in(book, day.atStartOfDay()))
-            .or(() -> plan.history().map(History::now))
-            .or(plan::orderingFrom)
-            .orElse(plan.from());
+            .orElseGet(() -> Shopping.ordering(plan));
     ShoppingList list =
         call.time("counted")
             .map(time -> Shopping.counted(book, plan, now, PlanRoutes.in(book, time)))

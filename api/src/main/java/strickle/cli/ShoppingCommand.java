@@ -8,7 +8,6 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import strickle.book.Book;
 import strickle.json.ShoppingFile;
-import strickle.plan.History;
 import strickle.plan.Plan;
 import strickle.supply.Shopping;
 import strickle.supply.ShoppingList;
@@ -72,17 +71,13 @@ final class ShoppingCommand implements Runnable {
     values.done();
     Book book = argument.read();
     Plan plan = present.read(book);
-    OffsetDateTime moment = given.map(time -> in(book, time)).orElseGet(() -> ordering(plan));
+    OffsetDateTime moment =
+        given.map(time -> in(book, time)).orElseGet(() -> Shopping.ordering(plan));
     ShoppingList list =
         count
             .map(time -> Shopping.counted(book, plan, moment, in(book, time)))
             .orElseGet(() -> Shopping.of(book, plan, moment));
     here.out().print(json ? ShoppingFile.write(list) : ShoppingText.of(book, list));
-  }
-
-  /** From when on a plan's materials can be ordered when nothing else is said. */
-  private static OffsetDateTime ordering(Plan plan) {
-    return plan.history().map(History::now).or(plan::orderingFrom).orElse(plan.from());
   }
 
   private static OffsetDateTime in(Book book, LocalDateTime time) {

@@ -26,6 +26,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import strickle.demo.Demo;
 import strickle.demo.Size;
+import strickle.json.Noted;
 import strickle.json.PlanFile;
 import strickle.plan.Effort;
 import strickle.plan.Plan;
@@ -193,16 +194,7 @@ class PlanRoutesTest {
     web.send("POST", "/api/plans/" + id + "/accept", "", "If-Match", "*");
     Plan plan = PlanFile.parse(result(id));
     var pour = plan.tasks().get(0);
-    String poured =
-        "{\"kind\": \"poured\", \"lot\": \""
-            + pour.lot()
-            + "\", \"person\": \""
-            + pour.person()
-            + "\", \"start\": \""
-            + pour.start().toLocalDateTime()
-            + "\", \"end\": \""
-            + pour.end().toLocalDateTime()
-            + "\"}";
+    String poured = Noted.poured(pour);
     assertEquals(201, web.send("POST", "/api/progress", poured).statusCode());
     String wanted =
         "{\"now\": \"" + pour.end().toLocalDateTime().plusHours(1) + "\", \"schedules\": 20}";

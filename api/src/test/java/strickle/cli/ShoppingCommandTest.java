@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import strickle.book.Book;
 import strickle.json.BookFile;
+import strickle.json.Noted;
 import strickle.json.PlanFile;
 import strickle.plan.Lot;
 import strickle.plan.Plan;
@@ -188,7 +189,7 @@ class ShoppingCommandTest {
     Task pour = plan.tasks().get(0);
     String now = pour.end().toLocalDateTime().plusHours(1).toString();
     Path underWay = folder.resolve("under-way.json");
-    Path noted = Shell.file(folder, "noted.json", poured(pour));
+    Path noted = Shell.file(folder, "noted.json", progress(pour));
     Shell.run(
             "replan",
             file,
@@ -226,24 +227,16 @@ class ShoppingCommandTest {
         BookFile.read(file), PlanFile.read(plan), OffsetDateTime.parse("2027-04-05T00:00-05:00"));
   }
 
+  private static String progress(Task pour) {
+    return "{\"format\": \"strickle-progress/1\", \"happened\": [" + Noted.poured(pour) + "]}";
+  }
+
   private static int castings(Plan plan, Task pour) {
     return plan.lots().stream()
         .filter(lot -> lot.id().equals(pour.lot()))
         .flatMap(lot -> lot.runs().stream())
         .mapToInt(run -> run.castings())
         .sum();
-  }
-
-  private static String poured(Task pour) {
-    return "{\"format\": \"strickle-progress/1\", \"happened\": [{\"kind\": \"poured\", \"lot\": \""
-        + pour.lot()
-        + "\", \"person\": \""
-        + pour.person()
-        + "\", \"start\": \""
-        + pour.start().toLocalDateTime()
-        + "\", \"end\": \""
-        + pour.end().toLocalDateTime()
-        + "\"}]}";
   }
 
   @Test

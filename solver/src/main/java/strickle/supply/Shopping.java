@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Optional;
 import strickle.book.Book;
 import strickle.book.Material;
+import strickle.plan.History;
 import strickle.plan.Plan;
 import strickle.plan.Planning;
 
@@ -62,6 +63,14 @@ public final class Shopping {
   public static ShoppingList counted(
       Book book, Plan plan, OffsetDateTime now, OffsetDateTime counted) {
     return new Shopping(book, plan, now, Optional.of(counted)).list();
+  }
+
+  /**
+   * From when on the materials of a plan can be ordered when nothing else is said: when it was laid
+   * out anew, as it waits for materials, or when it begins.
+   */
+  public static OffsetDateTime ordering(Plan plan) {
+    return plan.history().map(History::now).or(plan::orderingFrom).orElse(plan.from());
   }
 
   private ShoppingList list() {

@@ -47,7 +47,7 @@ class ShoppingRoom extends Room {
 
   async #read() {
     try {
-      this.list = (await get(`/api/shopping?plan=in-use${this.#counted ? `&counted=${this.#counted}` : ''}`)).body;
+      this.list = (await get(`/api/shopping?plan=in-use${this.#counted ? `&counted=${encodeURIComponent(this.#counted)}` : ''}`)).body;
       this.trouble = null;
     } catch (refused) {
       this.trouble = refused;
