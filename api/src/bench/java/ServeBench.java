@@ -30,7 +30,7 @@ public final class ServeBench {
           "/health");
   private static final int STARTS = 5;
   private static final int WARM_UP = 2000;
-  private static final int READS = 5000;
+  private static final int READS = 2000;
 
   private final HttpClient client = HttpClient.newHttpClient();
   private final List<String> missed = new ArrayList<>();

@@ -14,6 +14,7 @@ import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
 import java.util.Optional;
+import java.util.function.Supplier;
 import strickle.json.Message;
 import strickle.store.By;
 import strickle.store.Kept;
@@ -56,6 +57,18 @@ final class Call {
       studio = Optional.of(access.studio(context));
     }
     return studio.get();
+  }
+
+  /**
+   * The answer to a reading that follows from what the studio holds, and from nothing else but what
+   * was asked: not worked out again as long as nothing has changed.
+   */
+  String told(Supplier<String> answer) {
+    boolean otherPlan =
+        query(PresentPlan.NAME).filter(id -> !id.equals(PresentPlan.IN_USE)).isPresent();
+    return otherPlan
+        ? answer.get()
+        : studio().now().told(context.path() + "?" + context.queryString(), answer);
   }
 
   /** The tag of the studio's book at a revision. */

@@ -150,12 +150,16 @@ final class PaperRoutes {
   }
 
   private Reply days(Call call) {
+    String json = call.told(() -> daysOf(call));
+    return Matching.reading(call, Etag.of(json), () -> Reply.json(Status.OK, json));
+  }
+
+  private static String daysOf(Call call) {
     PresentPlan present = PresentPlan.underWay(call, plan(call));
     Optional<LocalDate> day = call.date("day");
     Optional<String> person = person(call, present.book());
-    DayAnswer answer = DayAnswer.of(present.book(), present.plan(), day, person);
-    String json = AnswerFile.write(DayAnswer.FORMAT, answer);
-    return Matching.reading(call, Etag.of(json), () -> Reply.json(Status.OK, json));
+    return AnswerFile.write(
+        DayAnswer.FORMAT, DayAnswer.of(present.book(), present.plan(), day, person));
   }
 
   private Reply sheets(Call call) {

@@ -83,8 +83,17 @@ final class PlanInUse {
   }
 
   private static Reply read(Call call) {
-    String json = PlanFile.write(PresentPlan.any(call, PresentPlan.IN_USE));
-    return Matching.reading(call, Etag.of(json), () -> Reply.json(Status.OK, json));
+    Written written = call.studio().now().workedOut(Written.class, Written::of);
+    return Matching.reading(call, written.tag(), () -> Reply.json(Status.OK, written.json()));
+  }
+
+  /** The plan in use as it is told, and the tag of that. */
+  private record Written(String json, String tag) {
+
+    static Written of(Kept now) {
+      String json = PlanFile.write(PresentPlan.any(now));
+      return new Written(json, Etag.of(json));
+    }
   }
 
   private static Reply accept(Call call) {

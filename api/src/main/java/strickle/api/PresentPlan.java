@@ -2,7 +2,7 @@ package strickle.api;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiFunction;
+import java.util.function.Function;
 import strickle.book.Book;
 import strickle.book.Fault;
 import strickle.json.PlanFile;
@@ -30,7 +30,8 @@ record PresentPlan(Book book, Plan plan) {
   /** The word for the plan in use. */
   static final String IN_USE = "in-use";
 
-  private static final String NAME = "plan";
+  /** The word a request names a plan by. */
+  static final String NAME = "plan";
 
   static final Parameter PARAMETER =
       Parameter.query(
@@ -58,7 +59,7 @@ record PresentPlan(Book book, Plan plan) {
    * @throws Refusal when there is none, or it is none of the book any more
    */
   static PresentPlan of(Call call) {
-    return found(call, call.query(NAME).orElse(IN_USE), PlanFit::faults);
+    return found(call, call.query(NAME).orElse(IN_USE), InUse::faults);
   }
 
   /**
@@ -68,7 +69,7 @@ record PresentPlan(Book book, Plan plan) {
    *     since
    */
   static PresentPlan inUseUpToDate(Call call) {
-    PresentPlan present = found(call, IN_USE, PlanFit::faults);
+    PresentPlan present = found(call, IN_USE, InUse::faults);
     if (!call.studio().now().entries().list(Collection.PROGRESS.name()).isEmpty()) {
       String detail =
           "Something is noted to have happened that the plan in use does not know of. Lay the rest"
@@ -80,17 +81,17 @@ record PresentPlan(Book book, Plan plan) {
 
   /** The plan that is asked about, if one is. */
   static Optional<PresentPlan> ifAsked(Call call) {
-    return call.query(NAME).map(name -> found(call, name, PlanFit::faults));
+    return call.query(NAME).map(name -> found(call, name, InUse::faults));
   }
 
   /** The same, also of one that is under way. */
   static Optional<PresentPlan> underWayIfAsked(Call call) {
-    return call.query(NAME).map(name -> found(call, name, PlanFit::faultsUnderWay));
+    return call.query(NAME).map(name -> found(call, name, InUse::faultsUnderWay));
   }
 
   /** The plan of this name, also of one that is under way. */
   static PresentPlan underWay(Call call, String name) {
-    return found(call, name, PlanFit::faultsUnderWay);
+    return found(call, name, InUse::faultsUnderWay);
   }
 
   /**
@@ -99,38 +100,56 @@ record PresentPlan(Book book, Plan plan) {
    * @throws Refusal when there is none, or it is none of the book any more
    */
   static PresentPlan inUseOf(StudioStore studio) {
-    return fitting(studio.now(), PlanFit::faultsUnderWay);
+    return fitting(studio.now(), InUse::faultsUnderWay);
   }
 
   /** The plan of this name, whatever has become of its book. */
   static Plan any(Call call, String name) {
-    return name.equals(IN_USE) ? inUse(call.studio().now()) : made(call, name);
+    return name.equals(IN_USE) ? any(call.studio().now()) : made(call, name);
   }
 
-  private static PresentPlan found(
-      Call call, String name, BiFunction<Book, Plan, List<Fault>> fit) {
+  /** The plan in use, whatever has become of its book. */
+  static Plan any(Kept now) {
+    return InUse.of(now).plan();
+  }
+
+  private static PresentPlan found(Call call, String name, Function<InUse, List<Fault>> faults) {
     if (!name.equals(IN_USE)) {
       Plan plan = made(call, name);
       return new PresentPlan(call.studio().plans().book(name).orElseThrow(), plan);
     }
-    return fitting(call.studio().now(), fit);
+    return fitting(call.studio().now(), faults);
   }
 
-  private static PresentPlan fitting(Kept now, BiFunction<Book, Plan, List<Fault>> fit) {
-    PresentPlan present = new PresentPlan(now.book(), inUse(now));
-    List<Fault> faults = fit.apply(present.book(), present.plan());
-    if (!faults.isEmpty()) {
-      throw new Refusal(Problem.of(Status.CONFLICT, "The book has changed", faults));
+  private static PresentPlan fitting(Kept now, Function<InUse, List<Fault>> faults) {
+    InUse inUse = InUse.of(now);
+    List<Fault> found = faults.apply(inUse);
+    if (!found.isEmpty()) {
+      throw new Refusal(Problem.of(Status.CONFLICT, "The book has changed", found));
     }
-    return present;
+    return new PresentPlan(now.book(), inUse.plan());
   }
 
-  private static Plan inUse(Kept now) {
-    return now.entries()
-        .find(COLLECTION, ID)
-        .map(Entry::body)
-        .map(PlanFile::parse)
-        .orElseThrow(() -> Refusal.notThere("plan in use: accept one that is done"));
+  /**
+   * The plan in use and whether it is one of the book. To find out takes longer than most answers,
+   * and it stays so until something changes.
+   */
+  private record InUse(Plan plan, List<Fault> faults, List<Fault> faultsUnderWay) {
+
+    static InUse of(Kept now) {
+      return now.workedOut(InUse.class, InUse::found);
+    }
+
+    private static InUse found(Kept now) {
+      Plan plan =
+          now.entries()
+              .find(COLLECTION, ID)
+              .map(Entry::body)
+              .map(PlanFile::parse)
+              .orElseThrow(() -> Refusal.notThere("plan in use: accept one that is done"));
+      Book book = now.book();
+      return new InUse(plan, PlanFit.faults(book, plan), PlanFit.faultsUnderWay(book, plan));
+    }
   }
 
   private static Plan made(Call call, String id) {

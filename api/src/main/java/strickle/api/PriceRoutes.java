@@ -79,7 +79,8 @@ final class PriceRoutes {
   }
 
   private static Reply answer(Call call) {
-    return Thinking.told(() -> Reply.json(Status.OK, PriceFile.write(found(call))));
+    return Thinking.told(
+        () -> Reply.json(Status.OK, call.told(() -> PriceFile.write(found(call)))));
   }
 
   private static Prices found(Call call) {

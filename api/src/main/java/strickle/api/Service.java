@@ -29,6 +29,7 @@ import strickle.store.Database;
 import strickle.store.PlanQueue;
 import strickle.store.StudioName;
 import strickle.store.Studios;
+import strickle.web.Page;
 
 /** The service, running: the studio's data over HTTP on this machine. */
 public final class Service implements AutoCloseable {
@@ -47,6 +48,11 @@ public final class Service implements AutoCloseable {
     this.server = server;
     this.database = database;
     this.queue = queue;
+  }
+
+  /** Begins to read the page while the database is opened; without it, it is read after that. */
+  public static void prepare() {
+    Page.prepare();
   }
 
   /**

@@ -9,9 +9,14 @@ import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.time.Clock;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.logging.LogManager;
+import java.util.stream.Stream;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -66,6 +71,9 @@ public final class Main implements Runnable {
 
   private static final int HELP_WIDTH = 90;
 
+  /** Every command by its name, in the order they are told. */
+  private static final Map<String, Function<Surroundings, Object>> COMMANDS = all();
+
   @Spec private CommandSpec spec;
 
   private Main() {}
@@ -103,49 +111,37 @@ public final class Main implements Runnable {
    */
   static int run(Surroundings here, String... arguments) {
     try {
-      return commandLine(here).execute(arguments);
+      return commandLine(here, arguments).execute(arguments);
     } catch (Error beyondHelp) {
       return Outcome.of(beyondHelp, here.err());
     }
   }
 
   /** The names of all commands, in the order they are told. */
-  static Set<String> commands(Surroundings here) {
-    return commandLine(here).getSubcommands().keySet();
+  static Set<String> commands() {
+    return COMMANDS.keySet();
   }
 
   /** The program with all its commands and their options. */
   static CommandLine commandLine(Surroundings here) {
-    CommandLine line =
-        new CommandLine(new Main())
-            .addSubcommand(new PlanCommand(here))
-            .addSubcommand(new PromiseCommand(here))
-            .addSubcommand(new WhatIfCommand(here))
-            .addSubcommand(new BoundCommand(here))
-            .addSubcommand(new ReplanCommand(here))
-            .addSubcommand(new PriceCommand(here))
-            .addSubcommand(new TargetCommand(here))
-            .addSubcommand(new SensitivityCommand(here))
-            .addSubcommand(new FairCommand(here))
-            .addSubcommand(new ShoppingCommand(here))
-            .addSubcommand(new LearnCommand(here))
-            .addSubcommand(new PriceListCommand(here))
-            .addSubcommand(new SheetCommand(here))
-            .addSubcommand(new CalendarCommand(here))
-            .addSubcommand(new ImportOrdersCommand(here))
-            .addSubcommand(new ExportOrdersCommand(here))
-            .addSubcommand(new VolumeCommand(here))
-            .addSubcommand(new BatchCommand(here))
-            .addSubcommand(new RoomCommand(here))
-            .addSubcommand(new CoatCommand(here))
-            .addSubcommand(new CautionsCommand(here))
-            .addSubcommand(new LiftCommand(here))
-            .addSubcommand(new BallastCommand(here))
-            .addSubcommand(new CuringCommand(here))
-            .addSubcommand(new DryingCommand(here))
-            .addSubcommand(new CheckCommand(here))
-            .addSubcommand(new DemoCommand(here))
-            .addSubcommand(new ServeCommand(here));
+    return with(here, COMMANDS);
+  }
+
+  // To read the options of every command takes longer than most commands: the one that is asked for
+  // is enough.
+  private static CommandLine commandLine(Surroundings here, String[] arguments) {
+    return Stream.of(arguments)
+        .limit(1)
+        .filter(COMMANDS::containsKey)
+        .map(name -> with(here, Map.of(name, COMMANDS.get(name))))
+        .findFirst()
+        .orElseGet(() -> commandLine(here));
+  }
+
+  private static CommandLine with(
+      Surroundings here, Map<String, Function<Surroundings, Object>> commands) {
+    CommandLine line = new CommandLine(new Main());
+    commands.values().forEach(command -> line.addSubcommand(command.apply(here)));
     // Only here, so that a mistyped command is told and not what stands behind it.
     line.getCommandSpec().parser().stopAtUnmatched(true);
     return line.setOut(new PrintWriter(new OutputStreamWriter(here.out(), UTF_8), true))
@@ -155,6 +151,39 @@ public final class Main implements Runnable {
         .setParameterExceptionHandler(
             (wrong, given) -> Outcome.ofWrongCommandLine(wrong, here.err()))
         .setExecutionExceptionHandler((thrown, which, given) -> Outcome.of(thrown, here.err()));
+  }
+
+  private static Map<String, Function<Surroundings, Object>> all() {
+    Map<String, Function<Surroundings, Object>> all = new LinkedHashMap<>();
+    all.put("plan", PlanCommand::new);
+    all.put("promise", PromiseCommand::new);
+    all.put("what-if", WhatIfCommand::new);
+    all.put("bound", BoundCommand::new);
+    all.put("replan", ReplanCommand::new);
+    all.put("price", PriceCommand::new);
+    all.put("target", TargetCommand::new);
+    all.put("sensitivity", SensitivityCommand::new);
+    all.put("fair", FairCommand::new);
+    all.put("shopping", ShoppingCommand::new);
+    all.put("learn", LearnCommand::new);
+    all.put("price-list", PriceListCommand::new);
+    all.put("sheet", SheetCommand::new);
+    all.put("calendar", CalendarCommand::new);
+    all.put("import-orders", ImportOrdersCommand::new);
+    all.put("export-orders", ExportOrdersCommand::new);
+    all.put("volume", VolumeCommand::new);
+    all.put("batch", BatchCommand::new);
+    all.put("room", RoomCommand::new);
+    all.put("coat", CoatCommand::new);
+    all.put("cautions", CautionsCommand::new);
+    all.put("lift", LiftCommand::new);
+    all.put("ballast", BallastCommand::new);
+    all.put("curing", CuringCommand::new);
+    all.put("drying", DryingCommand::new);
+    all.put("check", CheckCommand::new);
+    all.put("demo", DemoCommand::new);
+    all.put("serve", ServeCommand::new);
+    return Collections.unmodifiableMap(all);
   }
 
   @Override

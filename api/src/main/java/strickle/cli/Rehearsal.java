@@ -2,6 +2,7 @@ package strickle.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.PrintStream;
@@ -10,14 +11,15 @@ import java.net.Socket;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import java.util.logging.LogManager;
-import strickle.api.Listening;
-import strickle.api.Service;
-import strickle.store.Database;
+import strickle.store.NativeLibrary;
 
 /**
  * Does once what a studio does every day, so that the launcher's cache holds the classes of it: a
- * book is planned and shown, and a service started and asked.
+ * book is planned and shown, and a service started and asked. What is unpacked at every start is
+ * unpacked once, into the folder {@code native}.
  */
 final class Rehearsal {
 
@@ -34,28 +36,68 @@ final class Rehearsal {
     LogManager.getLogManager().reset();
     Path folder = Path.of(arguments[0]);
     plan(folder);
-    serve(folder.resolve("data"));
+    NativeLibrary.unpack(folder.resolve("native"));
+    serve(folder.resolve("data").toString());
     System.exit(0);
   }
 
   private static void plan(Path folder) {
-    PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, UTF_8);
-    Surroundings here =
-        new Surroundings(Clock.systemUTC(), nowhere, nowhere, () -> false, new Interruption());
+    Surroundings here = writingTo(OutputStream.nullOutputStream());
     String book = folder.resolve("book.json").toString();
     String plan = folder.resolve("plan.json").toString();
     Main.run(here, "demo", "--castings", "12", "--seed", "1", "--out", book);
     Main.run(here, "plan", book, "--from", "2027-03-01", "--schedules", "300", "--out", plan);
   }
 
-  private static void serve(Path data) throws IOException {
-    Database database = Database.inFolder(data);
-    try (Service service =
-        Service.start(database, Listening.here(0), Clock.systemUTC(), Version.NUMBER)) {
-      ask(service.port(), "POST", "/api/studios", "{\"name\": \"Rehearsal\", \"begin\": \"demo\"}");
-      for (String path : List.of("/health", "/api/book", "/api/pieces", "/api/openapi.json")) {
-        ask(service.port(), "GET", path, "");
+  // It serves until the program ends.
+  private static void serve(String data) throws IOException {
+    CompletableFuture<String> said = new CompletableFuture<>();
+    Surroundings here = writingTo(new FirstLine(said));
+    Thread serving =
+        new Thread(
+            () -> {
+              int code = Main.run(here, "serve", "--port", "0", "--data", data);
+              said.completeExceptionally(new IllegalStateException("serve ended with " + code));
+            });
+    serving.setDaemon(true);
+    serving.start();
+    askAll(port(said.orTimeout(PATIENCE_MILLIS, TimeUnit.MILLISECONDS).join()));
+  }
+
+  /** Hands on the first line that is written to it. */
+  private static final class FirstLine extends OutputStream {
+
+    private final ByteArrayOutputStream line = new ByteArrayOutputStream();
+    private final CompletableFuture<String> said;
+
+    FirstLine(CompletableFuture<String> said) {
+      this.said = said;
+    }
+
+    @Override
+    public void write(int b) {
+      if (b == '\n') {
+        said.complete(line.toString(UTF_8));
       }
+      line.write(b);
+    }
+  }
+
+  private static Surroundings writingTo(OutputStream out) {
+    PrintStream nowhere = new PrintStream(OutputStream.nullOutputStream(), false, UTF_8);
+    PrintStream lines = new PrintStream(out, false, UTF_8);
+    return new Surroundings(Clock.systemUTC(), lines, nowhere, () -> false, new Interruption());
+  }
+
+  private static int port(String line) {
+    return Integer.parseInt(line.replaceAll(".*:(\\d+)/.*", "$1"));
+  }
+
+  private static void askAll(int port) throws IOException {
+    ask(port, "POST", "/api/studios", "{\"name\": \"Rehearsal\", \"begin\": \"demo\"}");
+    for (String path :
+        List.of("/health", "/", "/week", "/api/book", "/api/pieces", "/api/openapi.json")) {
+      ask(port, "GET", path, "");
     }
   }
 

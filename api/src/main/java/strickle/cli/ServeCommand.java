@@ -105,6 +105,7 @@ final class ServeCommand implements Runnable {
   }
 
   private void serve(Listening listening, Level level) {
+    Service.prepare();
     try (ServiceLog log = ServiceLog.begin(here.err(), level);
         Service service = started(listening)) {
       String address = address(listening, service.port());

@@ -149,7 +149,9 @@ public record DayAnswer(List<Day> days, List<CautionAnswer.One> cautions, String
       Book book, Plan plan, Optional<LocalDate> day, Optional<String> person) {
     DayParts parts = new DayParts(book, plan);
     Set<LocalDate> dates = day.map(Set::of).orElseGet(() -> dates(parts, plan, person));
-    List<Day> days = dates.stream().map(date -> day(book, plan, parts, date, person)).toList();
+    List<RoomAnswer.Day> room =
+        RoomAnswer.of(0, RoomDays.of(book, plan, RoomAssumption.usual()), List.of()).days();
+    List<Day> days = dates.stream().map(date -> day(book, parts, room, date, person)).toList();
     Set<String> lots =
         days.stream()
             .flatMap(one -> one.people().stream())
@@ -175,7 +177,11 @@ public record DayAnswer(List<Day> days, List<CautionAnswer.One> cautions, String
   }
 
   private static Day day(
-      Book book, Plan plan, DayParts parts, LocalDate date, Optional<String> person) {
+      Book book,
+      DayParts parts,
+      List<RoomAnswer.Day> room,
+      LocalDate date,
+      Optional<String> person) {
     List<Hands> hands = new ArrayList<>();
     for (Person one : book.people()) {
       List<Doing> tasks = parts.tasks(one.id(), date);
@@ -183,8 +189,6 @@ public record DayAnswer(List<Day> days, List<CautionAnswer.One> cautions, String
         hands.add(new Hands(one.id(), one.name(), tasks));
       }
     }
-    List<RoomAnswer.Day> room =
-        RoomAnswer.of(0, RoomDays.of(book, plan, RoomAssumption.usual()), List.of()).days();
     return new Day(
         date,
         hands,

@@ -68,14 +68,28 @@ final class Pretty {
   }
 
   private static String plain(JsonNode node) {
+    if (node.isString()) {
+      return quoted(node.stringValue());
+    }
+    if (node.isInt() || node.isLong()) {
+      return Long.toString(node.longValue());
+    }
     return node.isNumber() ? node.decimalValue().toPlainString() : node.toString();
+  }
+
+  // The library makes a writer for each text; hardly any text has a character that needs it.
+  private static String quoted(String text) {
+    boolean plain =
+        text.chars()
+            .allMatch(c -> c >= ' ' && c != '"' && c != '\\' && c < Character.MIN_SURROGATE);
+    return plain ? '"' + text + '"' : StringNode.valueOf(text).toString();
   }
 
   private static List<Part> parts(JsonNode node) {
     List<Part> parts = new ArrayList<>(node.size());
     if (node.isObject()) {
       for (Map.Entry<String, JsonNode> field : node.properties()) {
-        parts.add(new Part(StringNode.valueOf(field.getKey()) + ": ", field.getValue()));
+        parts.add(new Part(quoted(field.getKey()) + ": ", field.getValue()));
       }
     } else {
       node.forEach(value -> parts.add(new Part("", value)));

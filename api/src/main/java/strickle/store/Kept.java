@@ -1,12 +1,75 @@
 package strickle.store;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import strickle.book.Book;
 
-/**
- * What a studio holds at one moment, as it is kept.
- *
- * @param revision goes up by one with every change, undo and redo; 1 or more
- * @param entries everything in it
- * @param book its studio book, put together from the entries
- */
-public record Kept(long revision, Entries entries, Book book) {}
+/** What a studio holds at one moment, as it is kept, and what has been worked out of it. */
+public final class Kept {
+
+  private static final int MOST_TOLD = 50;
+
+  private final long revision;
+  private final Entries entries;
+  private final Book book;
+  private final Map<Class<?>, Object> workedOut = new ConcurrentHashMap<>();
+  private final Map<String, String> told = new ConcurrentHashMap<>();
+
+  /**
+   * What a studio holds.
+   *
+   * @param revision goes up by one with every change, undo and redo; 1 or more
+   * @param entries everything in it
+   * @param book its studio book, put together from the entries
+   */
+  Kept(long revision, Entries entries, Book book) {
+    this.revision = revision;
+    this.entries = entries;
+    this.book = book;
+  }
+
+  /** Goes up by one with every change, undo and redo; 1 or more. */
+  public long revision() {
+    return revision;
+  }
+
+  /** Everything in it. */
+  public Entries entries() {
+    return entries;
+  }
+
+  /** Its studio book. */
+  public Book book() {
+    return book;
+  }
+
+  /**
+   * Something that follows from what is kept and from nothing else: worked out when it is first
+   * asked for, and known as long as nothing changes. What {@code how} throws is thrown, and tried
+   * again the next time.
+   */
+  public <T> T workedOut(Class<T> what, Function<Kept, T> how) {
+    return what.cast(workedOut.computeIfAbsent(what, unknown -> how.apply(this)));
+  }
+
+  /**
+   * The answer to a question that follows from what is kept and from nothing else but the question:
+   * a page asks the same again and again. The last few are known as long as nothing changes.
+   *
+   * @param question the same for nothing else
+   */
+  public String told(String question, Supplier<String> answer) {
+    String known = told.get(question);
+    if (known != null) {
+      return known;
+    }
+    String worked = answer.get();
+    if (told.size() >= MOST_TOLD) {
+      told.clear();
+    }
+    told.put(question, worked);
+    return worked;
+  }
+}

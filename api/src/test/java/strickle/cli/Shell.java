@@ -122,8 +122,7 @@ final class Shell {
 
   /** The names of all commands of the program. */
   static Set<String> commands() {
-    return Main.commands(
-        quiet().surroundings(new ByteArrayOutputStream(), new ByteArrayOutputStream()));
+    return Main.commands();
   }
 
   /** The options of each command of the program, by their longest names. */

@@ -31,11 +31,14 @@ public final class Cautions {
 
   private final Book book;
   private final Collection<Piece> pieces;
+  private final List<Doing> doings;
   private final List<Shown> shown = new ArrayList<>();
 
   private Cautions(Book book, Collection<Piece> pieces) {
     this.book = book;
     this.pieces = pieces;
+    this.doings =
+        pieces.stream().flatMap(piece -> Course.of(book, piece, "").doings().stream()).toList();
   }
 
   /** All that a studio's pieces call for; lifting where a load is heavy. */
@@ -106,10 +109,7 @@ public final class Cautions {
   }
 
   private Stream<String> steps(Predicate<Doing> what) {
-    return pieces.stream()
-        .flatMap(piece -> Course.of(book, piece, "").doings().stream())
-        .filter(what)
-        .map(doing -> doing.step().step());
+    return doings.stream().filter(what).map(doing -> doing.step().step());
   }
 
   // A binder that says nothing of its cement may be all cement.

@@ -27,6 +27,7 @@ public final class RoomDays {
 
   private final Book book;
   private final RoomAssumption assumption;
+  private final Map<String, Course> courses = new HashMap<>();
 
   private RoomDays(Book book, RoomAssumption assumption) {
     this.book = book;
@@ -89,7 +90,8 @@ public final class RoomDays {
       return false;
     }
     String piece = runs.get(task.run().orElseThrow()).piece();
-    Doing doing = Course.of(book, book.piece(piece), "").at(task.step().orElseThrow() - 1);
+    Course course = courses.computeIfAbsent(piece, id -> Course.of(book, book.piece(id), ""));
+    Doing doing = course.at(task.step().orElseThrow() - 1);
     return doing.coats() || doing.does(Act.LEAF) || doing.does(Act.GLUE);
   }
 

@@ -173,7 +173,12 @@ final class Vocabulary {
 
   /** A word's plain form that is in a list: dishes is dish, leaves leaf, stencilling stencil. */
   static Optional<String> plain(String word, Set<String> list) {
-    return forms(word).filter(list::contains).findFirst();
+    if (list.contains(word)) {
+      return Optional.of(word);
+    }
+    return word.endsWith("s") || word.endsWith("ing")
+        ? forms(word).filter(list::contains).findFirst()
+        : Optional.empty();
   }
 
   /** The plain form of a word that does something; empty for other words. */

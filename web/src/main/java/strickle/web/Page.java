@@ -46,8 +46,25 @@ public final class Page {
    * @throws java.io.UncheckedIOException if one cannot be read
    */
   public static Page now() {
-    Reading last = LAST.get();
     String stamp = OwnFiles.areInAFolder() ? OwnFiles.stamp() : "";
+    Reading last = LAST.get();
+    return last != null && last.stamp().equals(stamp) ? last.page() : read(stamp);
+  }
+
+  /**
+   * Begins to read it, beside whatever else there is to do, so that it is at hand when it is first
+   * asked for. What goes wrong is told then.
+   */
+  public static void prepare() {
+    Thread reading = new Thread(Page::now, "page");
+    reading.setDaemon(true);
+    reading.setUncaughtExceptionHandler((thread, toldLater) -> {});
+    reading.start();
+  }
+
+  // Who asks while it is being read waits for that.
+  private static synchronized Page read(String stamp) {
+    Reading last = LAST.get();
     if (last == null || !last.stamp().equals(stamp)) {
       last = new Reading(stamp, read());
       LAST.set(last);
