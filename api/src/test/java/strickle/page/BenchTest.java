@@ -6,9 +6,13 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.LocalDateTime;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -83,6 +87,36 @@ class BenchTest {
       assertTrue(house.get("/api/drying").contains("tall lantern, first"));
       screen.forgetTroubles(); // too few weights are refused, which the browser notes
     }
+  }
+
+  @Test
+  void anAnswerThatComesLateDoesNotTakeThePlaceOfALaterOne() {
+    keepLog("few", 2);
+    keepLog("many", 6);
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      List<Route> held = new ArrayList<>();
+      screen.page().route("**/api/drying/few/fit", held::add);
+      screen.open("/bench/drying");
+      screen.page().locator("s-bench-drying a", new Page.LocatorOptions().setHasText("few")).click();
+      screen.page().waitForCondition(() -> !held.isEmpty());
+      screen.page().goBack();
+      screen.page().locator("s-bench-drying a", new Page.LocatorOptions().setHasText("many")).click();
+      Locator sentence = screen.text(Pattern.compile("^It loses less than .* It still holds"));
+      assertThat(sentence).isVisible();
+      screen.page().waitForResponse("**/api/drying/few/fit", () -> held.forEach(Route::resume));
+      assertThat(sentence).isVisible();
+      screen.forgetTroubles(); // too few weights are refused, which the browser notes
+    }
+  }
+
+  private static void keepLog(String name, int weighings) {
+    double[] grams = {1460, 1441, 1427, 1417, 1410, 1405};
+    List<String> all = new ArrayList<>();
+    for (int day = 0; day < weighings; day++) {
+      all.add("{\"at\": \"2027-02-%dT09:00\", \"grams\": %s}".formatted(20 + day, grams[day]));
+    }
+    String log = "{\"id\": \"%s\", \"name\": \"%s\", \"weighings\": %s}".formatted(name, name, all);
+    house.send("POST", "/api/drying", log, JSON);
   }
 
   @Test

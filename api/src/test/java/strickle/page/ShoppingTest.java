@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 
 import com.microsoft.playwright.Locator;
 import java.nio.file.Path;
+import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
@@ -36,7 +37,7 @@ class ShoppingTest {
             .matcher(house.get("/api/shopping?plan=in-use"));
     try (Screen screen = Screen.of(house, Look.NARROW)) {
       screen.open("/shopping");
-      String told = cost.find() ? "$%.2f".formatted(Double.parseDouble(cost.group(1))) : "no cost";
+      String told = cost.find() ? String.format(Locale.ROOT, "$%,.2f", Double.parseDouble(cost.group(1))) : "no cost";
       assertThat(screen.page().locator("s-say").first()).containsText(told);
       Locator first = screen.page().locator("s-tick input").first();
       first.check();
@@ -57,7 +58,7 @@ class ShoppingTest {
   }
 
   @Test
-  void aWeekThatWaitsForItsMaterialsIsAskedForFromTheList() {
+  void aPlanUnderWayIsToldThatItCannotWaitForItsMaterials() {
     try (Screen screen = Screen.of(house, Look.WIDE)) {
       screen.open("/week?wait=materials");
       assertThat(screen.text(Pattern.compile("under way cannot wait for its materials")))

@@ -79,7 +79,7 @@ class Studio extends EventTarget {
     await this.#read();
     this.phase = 'open';
     this.#count();
-    await this.#settle();
+    await this.#sendWaiting();
   }
 
   /** Reads what has changed since it was last read. */
@@ -213,16 +213,23 @@ class Studio extends EventTarget {
     Object.assign(this, withWaiting(this, outbox.of(this.studio.id)));
   }
 
+  // The service is back: what waited is sent, and what others have done meanwhile is read.
   async #settle() {
-    if (this.phase !== 'open') {
-      return;
+    if (this.phase === 'open' && !(await this.#sendWaiting())) {
+      await this.refresh();
     }
-    if (outbox.of(this.studio.id).length > 0) {
-      this.refusals = await sendAll(this.studio.id);
-      this.#tags.book = '';
+  }
+
+  // Whether something waited; then everything has been read anew.
+  async #sendWaiting() {
+    if (outbox.of(this.studio.id).length === 0) {
+      return false;
     }
+    this.refusals = await sendAll(this.studio.id);
+    this.#tags.book = '';
     await this.refresh();
     this.#count();
+    return true;
   }
 
   /**

@@ -8,6 +8,7 @@ import {showMass} from '../../app/units.js';
 import {showNumber} from '../../app/numbers.js';
 import {addDays, dayOf, minutesBetween, moment, showDay, showMoment, toLocal} from '../../app/times.js';
 import {get} from '../../app/service.js';
+import {asking} from '../../app/latest.js';
 import {tell} from '../../parts/undo.js';
 import {drawCurve} from './curve.js';
 import '../../parts/field.js';
@@ -17,6 +18,14 @@ import '../../parts/states.js';
 import '../../parts/table.js';
 
 const MINUTES_OF_DAY = 1440;
+
+async function fitOf(log) {
+  try {
+    return {fit: (await get(`/api/drying/${encodeURIComponent(log)}/fit`)).body};
+  } catch (refusal) {
+    return {refusal};
+  }
+}
 
 /** Drying logs: the weights of a piece over days, the curve through them, and when it is worth weighing again. */
 class BenchDrying extends LitElement {
@@ -33,6 +42,7 @@ class BenchDrying extends LitElement {
     @media (max-width: 60rem) { .two { grid-template-columns: minmax(0, 1fr); } }
   `];
 
+  #asks = asking();
   #chart = null;
   #drawn = null;
 
@@ -77,14 +87,12 @@ class BenchDrying extends LitElement {
   }
 
   async #fit() {
+    const isLast = this.#asks();
     this.fit = null;
     this.refusal = null;
-    if (this.#one) {
-      try {
-        this.fit = (await get(`/api/drying/${encodeURIComponent(this.log)}/fit`)).body;
-      } catch (refused) {
-        this.refusal = refused;
-      }
+    const {fit = null, refusal = null} = this.#one ? await fitOf(this.log) : {};
+    if (isLast()) {
+      [this.fit, this.refusal] = [fit, refusal];
     }
   }
 

@@ -3,6 +3,7 @@ import {css} from 'lit';
 import {studio} from '../../app/studio.js';
 import {address} from '../../app/address.js';
 import {get} from '../../app/service.js';
+import {asking} from '../../app/latest.js';
 import {say, nameOf} from '../../app/words.js';
 import {showMoney} from '../../app/money.js';
 import {dayOf, showDay, showMoment, toLocal} from '../../app/times.js';
@@ -12,6 +13,15 @@ import '../../parts/say.js';
 import '../../parts/states.js';
 import '../../parts/tick.js';
 import '../../parts/table.js';
+
+async function listOf(counted) {
+  try {
+    const when = counted ? `&counted=${encodeURIComponent(counted)}` : '';
+    return {list: (await get(`/api/shopping?plan=in-use${when}`)).body};
+  } catch (trouble) {
+    return {trouble};
+  }
+}
 
 /** What to buy for the plan in use, in whole packs, by when, and what begins before it can be there. */
 class ShoppingRoom extends Room {
@@ -27,6 +37,7 @@ class ShoppingRoom extends Room {
     .late-day { color: var(--oxide); }
   `];
 
+  #asks = asking();
   #book = null;
   #plan = null;
   #counted = '';
@@ -46,11 +57,10 @@ class ShoppingRoom extends Room {
   }
 
   async #read() {
-    try {
-      this.list = (await get(`/api/shopping?plan=in-use${this.#counted ? `&counted=${encodeURIComponent(this.#counted)}` : ''}`)).body;
-      this.trouble = null;
-    } catch (refused) {
-      this.trouble = refused;
+    const isLast = this.#asks();
+    const {list = this.list, trouble = null} = await listOf(this.#counted);
+    if (isLast()) {
+      [this.list, this.trouble] = [list, trouble];
     }
   }
 
