@@ -97,10 +97,16 @@ class BenchTest {
       List<Route> held = new ArrayList<>();
       screen.page().route("**/api/drying/few/fit", held::add);
       screen.open("/bench/drying");
-      screen.page().locator("s-bench-drying a", new Page.LocatorOptions().setHasText("few")).click();
+      screen
+          .page()
+          .locator("s-bench-drying a", new Page.LocatorOptions().setHasText("few"))
+          .click();
       screen.page().waitForCondition(() -> !held.isEmpty());
       screen.page().goBack();
-      screen.page().locator("s-bench-drying a", new Page.LocatorOptions().setHasText("many")).click();
+      screen
+          .page()
+          .locator("s-bench-drying a", new Page.LocatorOptions().setHasText("many"))
+          .click();
       Locator sentence = screen.text(Pattern.compile("^It loses less than .* It still holds"));
       assertThat(sentence).isVisible();
       screen.page().waitForResponse("**/api/drying/few/fit", () -> held.forEach(Route::resume));

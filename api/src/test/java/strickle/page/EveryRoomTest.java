@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 @BrowserTest
 class EveryRoomTest {
 
-  private static final List<String> PLACES =
+  static final List<String> PLACES =
       List.of(
           "/today",
           "/week",

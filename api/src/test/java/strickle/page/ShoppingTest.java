@@ -37,7 +37,10 @@ class ShoppingTest {
             .matcher(house.get("/api/shopping?plan=in-use"));
     try (Screen screen = Screen.of(house, Look.NARROW)) {
       screen.open("/shopping");
-      String told = cost.find() ? String.format(Locale.ROOT, "$%,.2f", Double.parseDouble(cost.group(1))) : "no cost";
+      String told =
+          cost.find()
+              ? String.format(Locale.ROOT, "$%,.2f", Double.parseDouble(cost.group(1)))
+              : "no cost";
       assertThat(screen.page().locator("s-say").first()).containsText(told);
       Locator first = screen.page().locator("s-tick input").first();
       first.check();

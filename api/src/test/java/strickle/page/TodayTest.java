@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -80,6 +83,26 @@ class TodayTest {
       screen.open("/today");
       assertThat(screen.page().locator("s-weigh input[type=checkbox]").first()).isChecked();
     }
+  }
+
+  @Test
+  void onPaperStandsAllThereIsToWeighAndToLayOnAndNoButton() {
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      screen.open("/today");
+      List<String> needed = new ArrayList<>();
+      for (String part : List.of("s-task-card h3", "s-weigh .line", ".ballast", "s-care summary")) {
+        needed.addAll(screen.page().locator(part).allInnerTexts());
+      }
+      List<String> buttons = screen.page().locator("s-task-card button").allInnerTexts();
+      String words = Paper.words(screen.paper("today", new Page.PdfOptions()));
+      assertTrue(needed.size() > 10 && !buttons.isEmpty(), needed + " " + buttons);
+      assertEquals(List.of(), needed.stream().filter(text -> !isIn(words, text)).toList());
+      assertEquals(List.of(), buttons.stream().filter(text -> isIn(words, text)).toList());
+    }
+  }
+
+  private static boolean isIn(String words, String text) {
+    return words.contains(text.replaceAll("\\s+", " ").strip());
   }
 
   @Test

@@ -194,4 +194,22 @@ class UnitsTest {
             "degrees", 20.0);
     exact.forEach((name, value) -> assertEquals(value, ((Number) kept.get(name)).doubleValue()));
   }
+
+  @Test
+  void whatWasKeptInOtherUnitsFillsNoBoxWithDigitsThatNobodyMeasured() {
+    Object shown =
+        Functions.call(
+            """
+            async ({load, wear}) => {
+              const {KIND} = await load('parts/field-kinds.js');
+              await wear({locale: 'en-US', units: 'us'});
+              const us = [KIND.mass.write(8500, {size: 8500}), KIND.mass.write(0.1, {}), KIND.mass.write(453.59237, {})];
+              await wear({locale: 'en-US', units: 'metric'});
+              return [...us, KIND.mass.write(12345.678, {size: 12345}), KIND.mass.write(null, {})];
+            }
+            """,
+            null);
+    // 8500 g / 453.59237 g and 0.1 g / 28.349523125 g
+    assertEquals(List.of("18.7393", "0.0035", "16", "12.345678", ""), shown);
+  }
 }

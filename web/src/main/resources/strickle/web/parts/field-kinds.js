@@ -18,13 +18,22 @@ const plainNumber = {
 const measure = kind => ({
   isNumber: true,
   unit: field => measureUnit(kind, field).name,
-  write: (value, field) => writeNumber(Number.isFinite(value) ? toUnit(value, measureUnit(kind, field)) : NaN),
+  write: (value, field) => (Number.isFinite(value) ? writeNumber(converted(value, measureUnit(kind, field))) : ''),
   read: (text, field) => round(fromUnit(readNumber(text), measureUnit(kind, field))),
 });
 
 // The same unit from the first letter to the last, whatever is typed between.
 function measureUnit(kind, field) {
   return unitFor(kind, field.size ?? 0);
+}
+
+const DIGITS = 4;
+
+// What was kept in another system of units would fill a box with digits that nobody measured. It is kept as it was until
+// something is typed.
+function converted(value, unit) {
+  const amount = toUnit(value, unit);
+  return Number.isInteger(Math.log10(unit.many)) ? amount : Number(amount.toFixed(DIGITS));
 }
 
 // As many digits as a number holds for sure: 2.5 lb is 1133.980925 g and not 1133.9809249999998, and 32 °F is 0 °C.
