@@ -47,11 +47,18 @@ public final class Kept {
 
   /**
    * Something that follows from what is kept and from nothing else: worked out when it is first
-   * asked for, and known as long as nothing changes. What {@code how} throws is thrown, and tried
-   * again the next time.
+   * asked for, and known as long as nothing changes. Who asks at the same time may work it out too.
+   * What {@code how} throws is thrown, and tried again the next time.
    */
   public <T> T workedOut(Class<T> what, Function<Kept, T> how) {
-    return what.cast(workedOut.computeIfAbsent(what, unknown -> how.apply(this)));
+    Object known = workedOut.get(what);
+    if (known == null) {
+      // Not in one step with the looking: one thing may be worked out of another.
+      Object worked = how.apply(this);
+      Object before = workedOut.putIfAbsent(what, worked);
+      known = before == null ? worked : before;
+    }
+    return what.cast(known);
   }
 
   /**
