@@ -1,6 +1,7 @@
 package strickle.store;
 
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -10,6 +11,9 @@ import strickle.book.Book;
 public final class Kept {
 
   private static final int MOST_TOLD = 50;
+
+  /** A longer answer is not remembered, so that fifty of them are some megabytes at most. */
+  private static final int LONGEST_TOLD = 200_000;
 
   private final long revision;
   private final Entries entries;
@@ -76,7 +80,23 @@ public final class Kept {
     if (told.size() >= MOST_TOLD) {
       told.clear();
     }
-    told.put(question, worked);
+    if (question.length() + worked.length() <= LONGEST_TOLD) {
+      told.put(question, worked);
+    }
     return worked;
+  }
+
+  /** Whether it holds the same at the same revision, whatever has been worked out of it. */
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Kept kept
+        && kept.revision == revision
+        && kept.entries.equals(entries)
+        && kept.book.equals(book);
+  }
+
+  @Override
+  public int hashCode() {
+    return Objects.hash(revision, entries, book);
   }
 }
