@@ -292,5 +292,3 @@ class Studio extends EventTarget {
 }
 
 export const studio = new Studio();
-
-export {Watching} from './watching.js';
