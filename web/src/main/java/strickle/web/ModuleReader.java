@@ -21,7 +21,7 @@ final class ModuleReader {
   static final String OWN = "module$";
 
   private static final String DEFAULT_HERE = OWN + "default";
-  private static final String SOURCE_MAP = "\n//# sourceMappingURL=";
+  private static final String SOURCE_MAP = "//# sourceMappingURL=";
 
   private final String name;
   private final String text;
@@ -48,8 +48,13 @@ final class ModuleReader {
    * @throws IllegalStateException if it cannot be taken apart, with the file and what was found
    */
   static ModuleText read(String name, String text, UnaryOperator<String> resolve) {
-    int map = text.lastIndexOf(SOURCE_MAP);
-    return new ModuleReader(name, map < 0 ? text : text.substring(0, map + 1), resolve).read();
+    return new ModuleReader(name, withoutSourceMap(text), resolve).read();
+  }
+
+  // Its address, on the last line, would mean the pack.
+  private static String withoutSourceMap(String text) {
+    int line = text.stripTrailing().lastIndexOf('\n') + 1;
+    return text.startsWith(SOURCE_MAP, line) ? text.substring(0, line) : text;
   }
 
   private ModuleText read() {
