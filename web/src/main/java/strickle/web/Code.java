@@ -109,7 +109,7 @@ final class Code {
 
   private boolean isProperty() {
     char before = word == 0 ? ' ' : text.charAt(word - 1);
-    return before == '#' || before == '.' && !text.startsWith("..", word - 2);
+    return before == '#' || (before == '.' && !text.startsWith("..", word - 2));
   }
 
   private void after(int next, boolean nowDivides) {

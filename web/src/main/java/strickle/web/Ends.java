@@ -39,7 +39,7 @@ final class Ends {
       if (next == '/' && !isInBrackets) {
         return at + 1;
       }
-      isInBrackets = next == '[' || isInBrackets && next != ']';
+      isInBrackets = next == '[' || (isInBrackets && next != ']');
       at += next == '\\' ? 2 : 1;
     }
     return -1;

@@ -3,6 +3,7 @@ package strickle.web;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
@@ -19,6 +20,9 @@ final class ModuleReader {
 
   /** What names begin with that packs make up; no module may use one. */
   static final String OWN = "module$";
+
+  /** A name of a list, and what stands behind "as"; the same again when nothing does. */
+  private record Listed(String first, String last) {}
 
   private static final String DEFAULT_HERE = OWN + "default";
   private static final String SOURCE_MAP = "//# sourceMappingURL=";
@@ -109,7 +113,7 @@ final class ModuleReader {
     }
     if (imported.group(2) != null) {
       listed(imported.group(2), at)
-          .forEach(each -> asked.add(new Asked(from, each.here(), each.name())));
+          .forEach(each -> asked.add(new Asked(from, each.first(), each.last())));
     }
     if (imported.group(3) != null) {
       asked.add(new Asked(from, ModuleText.ALL, imported.group(3)));
@@ -136,7 +140,7 @@ final class ModuleReader {
     Matcher form = at(ModuleForms.LISTED, at);
     boolean is = form.lookingAt();
     if (is) {
-      given.addAll(listed(form.group(1), at));
+      listed(form.group(1), at).forEach(each -> given.add(new Given(each.last(), each.first())));
       replace(at, form.end(), "");
     }
     return is;
@@ -167,17 +171,17 @@ final class ModuleReader {
       passed.add(new Passed(from, ModuleText.ALL, ModuleText.ALL));
     } else {
       listed(names.substring(1, names.length() - 1), at)
-          .forEach(each -> passed.add(new Passed(from, each.here(), each.name())));
+          .forEach(each -> passed.add(new Passed(from, each.first(), each.last())));
     }
   }
 
-  private List<Given> listed(String names, int at) {
-    List<Given> listed = new ArrayList<>();
+  private List<Listed> listed(String names, int at) {
+    List<Listed> listed = new ArrayList<>();
     for (String each : names.split(",", -1)) {
       Matcher found = ModuleForms.LISTED_NAME.matcher(each.strip());
       if (found.matches()) {
-        String other = found.group(2);
-        listed.add(new Given(other == null ? found.group(1) : other, found.group(1)));
+        String first = found.group(1);
+        listed.add(new Listed(first, Optional.ofNullable(found.group(2)).orElse(first)));
       } else if (!each.isBlank()) {
         throw unknown(at);
       }
