@@ -73,11 +73,14 @@ final class Functions implements BeforeAllCallback {
     }
   }
 
-  /** A window on which the page does not begin: its first module is empty. */
+  /**
+   * A window on which the page does not begin: its first pack is empty, and what a test asks for
+   * comes out of the files by themselves.
+   */
   private static Page window(StudioHouse house, BrowserContext context) {
     Page page = context.newPage();
     page.route(
-        "**/main.js",
+        "**/pack/core.js",
         route ->
             route.fulfill(
                 new Route.FulfillOptions().setContentType("text/javascript").setBody("")));

@@ -3,6 +3,7 @@ package strickle.web;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Optional;
@@ -12,20 +13,16 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Which module of the page needs which, so that a browser can be told of all of them at once. The
- * import map gives names to libraries (HTML Living Standard, 8.1.6.2).
+ * The modules of the page, and which of them needs which. The import map gives names to libraries
+ * (HTML Living Standard, 8.1.6.2).
  */
 final class Imports {
-
-  // What stands after "from" or "import" in a module: not in a call, which is for later.
-  private static final Pattern SPECIFIER =
-      Pattern.compile(
-          "(?:^|[;}\\n])\\s*(?:import|export)\\s*(?:[\\w*{},$\\s]*?\\bfrom\\s*)?[\"']([^\"'\\n]+)[\"']");
 
   private static final Pattern ENTRY = Pattern.compile("\"([^\"]+)\"\\s*:\\s*\"([^\"]+)\"");
 
   private final Map<String, PageFile> files;
   private final Map<String, String> names;
+  private final Map<String, ModuleText> read = new HashMap<>();
 
   /**
    * The imports of some files.
@@ -51,37 +48,72 @@ final class Imports {
     return entries;
   }
 
-  /** The names of all modules that one needs, itself first; what is not there is left out. */
+  /** What a relative address in a file means, as a name of the page. */
+  static String beside(String file, String address) {
+    return URI.create("/" + file).resolve(address).getPath().substring(1);
+  }
+
+  /** Whether there is such a file. */
+  boolean has(String name) {
+    return files.containsKey(name);
+  }
+
+  /** The names of all files. */
+  Set<String> names() {
+    return files.keySet();
+  }
+
+  /**
+   * A module, taken apart once.
+   *
+   * @throws IllegalStateException if it is not there or cannot be taken apart
+   */
+  ModuleText module(String name) {
+    ModuleText known = read.get(name);
+    if (known == null) {
+      known = ModuleReader.read(name, text(name), specifier -> resolve(name, specifier));
+      read.put(name, known);
+    }
+    return known;
+  }
+
+  private String text(String name) {
+    return Optional.ofNullable(files.get(name))
+        .map(file -> new String(file.bytes(), StandardCharsets.UTF_8))
+        .orElseThrow(() -> new IllegalStateException(name + " is no file of the page"));
+  }
+
+  /**
+   * All modules that one needs and itself, each behind those that it needs, as they are evaluated.
+   *
+   * @throws IllegalStateException if two of them need each other
+   */
   Set<String> closure(String name) {
     Set<String> found = new LinkedHashSet<>();
-    add(name, found);
+    add(name, found, new LinkedHashSet<>());
     return found;
   }
 
-  private void add(String name, Set<String> found) {
-    PageFile file = files.get(name);
-    if (file != null && found.add(name)) {
-      needed(file).forEach(next -> add(next, found));
+  private void add(String name, Set<String> found, Set<String> above) {
+    if (found.contains(name)) {
+      return;
     }
-  }
-
-  /** The names of what one module asks for itself; a name that nothing stands for, as it is. */
-  Set<String> needed(PageFile file) {
-    Matcher specifier = SPECIFIER.matcher(new String(file.bytes(), StandardCharsets.UTF_8));
-    Set<String> needed = new LinkedHashSet<>();
-    while (specifier.find()) {
-      needed.add(resolve(file.name(), specifier.group(1)));
+    if (!above.add(name)) {
+      throw new IllegalStateException(name + " needs itself, by way of " + above);
     }
-    return needed;
+    module(name).needed().forEach(next -> add(next, found, above));
+    above.remove(name);
+    found.add(name);
   }
 
   private String resolve(String from, String specifier) {
     if (specifier.startsWith(".")) {
-      return URI.create("/" + from).resolve(specifier).getPath().substring(1);
+      return beside(from, specifier);
     }
     return Optional.ofNullable(names.get(specifier))
         .or(() -> inFolder(specifier))
-        .orElse(specifier);
+        .orElseThrow(
+            () -> new IllegalStateException(from + " asks for " + specifier + ": nothing is it"));
   }
 
   private Optional<String> inFolder(String specifier) {

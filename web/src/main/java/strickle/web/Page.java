@@ -10,8 +10,8 @@ import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
 
 /**
- * The page as files by name. What is not among them cannot be asked for: names are looked up, never
- * turned into paths.
+ * The page as files by name, its modules also put together in packs. What is not among them cannot
+ * be asked for: names are looked up, never turned into paths.
  */
 public final class Page {
 
@@ -31,10 +31,11 @@ public final class Page {
   private Page(String print, Map<String, PageFile> files) {
     this.print = print;
     this.files = files;
-    Shell shell = new Shell(files, "/page/" + print + "/");
+    Set<String> rooms = rooms(files.keySet());
+    Shell shell = new Shell(files, rooms, "/page/" + print + "/");
     this.documents = new TreeMap<>();
     documents.put("", shell.document(""));
-    rooms(files.keySet()).forEach(room -> documents.put(room, shell.document(room)));
+    rooms.forEach(room -> documents.put(room, shell.document(room)));
     this.policy = policy(shell.inlinePrint());
   }
 
@@ -42,7 +43,7 @@ public final class Page {
    * The page as it is now. Out of a jar it is always the same; out of a folder, as for somebody who
    * is changing it, it is read anew when a file has changed.
    *
-   * @throws IllegalStateException if a file is missing
+   * @throws IllegalStateException if a file is missing, or a module cannot be put into a pack
    * @throws java.io.UncheckedIOException if one cannot be read
    */
   public static Page now() {
@@ -86,6 +87,9 @@ public final class Page {
     all.putAll(Libraries.read());
     Map<String, PageFile> files = new TreeMap<>();
     all.forEach((name, bytes) -> files.put(name, new PageFile(name, bytes)));
+    Imports imports = new Imports(files, Shell.named(files));
+    Map<String, PageFile> packs = new Packs(imports, rooms(files.keySet())).files();
+    files.putAll(packs);
     return new Page(printOf(files), files);
   }
 

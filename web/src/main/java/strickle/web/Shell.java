@@ -1,65 +1,77 @@
 package strickle.web;
 
 import java.nio.charset.StandardCharsets;
-import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Makes the document of a room out of {@code index.html}: the place where the files stand is put
- * in, and every module that the room needs is named at once.
+ * in, the import map sends each room's module to its pack, and the packs that the room needs are
+ * named at once.
  */
 final class Shell {
 
-  private static final String MAIN = "main.js";
   private static final String PLACE = "{page}";
+  private static final String ROOM = "{room}";
   private static final String PRELOADS = "<!-- modules -->";
   private static final Pattern IMPORT_MAP =
       Pattern.compile("<script type=\"importmap\">(.*?)</script>", Pattern.DOTALL);
+  private static final Pattern LINE_OF_ROOM = Pattern.compile("\n[^\n]*\\{room\\}[^\n]*");
 
   private final String template;
   private final String place;
   private final Map<String, PageFile> files;
-  private final Imports imports;
 
   /**
    * A shell.
    *
-   * @param files all files of the page by name
+   * @param files all files of the page by name, the packs too
+   * @param rooms names of the rooms
    * @param place where they stand, as {@code /page/0123456789abcdef/}
    */
-  Shell(Map<String, PageFile> files, String place) {
+  Shell(Map<String, PageFile> files, Set<String> rooms, String place) {
     this.files = files;
     this.place = place;
-    byte[] index = files.get("index.html").bytes();
-    this.template = new String(index, StandardCharsets.UTF_8).replace(PLACE, place);
-    this.imports = new Imports(files, named());
+    this.template = ofRooms(index(files), rooms).replace(PLACE, place);
   }
 
-  private String importMap() {
-    Matcher found = IMPORT_MAP.matcher(template);
+  private static String index(Map<String, PageFile> files) {
+    return new String(files.get("index.html").bytes(), StandardCharsets.UTF_8);
+  }
+
+  /** What the import map names besides rooms: to files and folders of the page. */
+  static Map<String, String> named(Map<String, PageFile> files) {
+    return Imports.entries(importMap(ofRooms(index(files), Set.of())), PLACE);
+  }
+
+  // The one line that speaks of {room} stands for one of each, with a comma between.
+  private static String ofRooms(String index, Set<String> rooms) {
+    Matcher line = LINE_OF_ROOM.matcher(index);
+    if (!line.find()) {
+      throw new IllegalStateException("index.html has no line for " + ROOM + " in its import map");
+    }
+    String lines =
+        rooms.stream()
+            .map(room -> line.group().replace(ROOM, room))
+            .collect(Collectors.joining(","));
+    return index.substring(0, line.start()) + lines + index.substring(line.end());
+  }
+
+  private static String importMap(String document) {
+    Matcher found = IMPORT_MAP.matcher(document);
     if (!found.find()) {
       throw new IllegalStateException("index.html has no import map");
     }
     return found.group(1);
   }
 
-  /** What the import map names, to files and folders of the page. */
-  Map<String, String> named() {
-    return Imports.entries(importMap(), place);
-  }
-
-  /** What a module names itself. */
-  Set<String> needed(PageFile module) {
-    return imports.needed(module);
-  }
-
   /** What the policy of its answer must let through: the import map, by its hash. */
   String inlinePrint() {
-    return Prints.policy(importMap());
+    return Prints.policy(importMap(template));
   }
 
   /**
@@ -68,20 +80,12 @@ final class Shell {
    * @param room its name, or empty for none
    */
   PageFile document(String room) {
-    Set<String> modules = new LinkedHashSet<>(imports.closure(MAIN));
-    addIfThere(modules, "rooms/" + room + "/" + room + ".js");
-    addIfThere(modules, "words/en/" + room + ".js");
     String links =
-        modules.stream()
+        Stream.of(Packs.CORE, Packs.of(room), "words/en/" + room + ".js")
+            .filter(files::containsKey)
             .map(name -> "<link rel=\"modulepreload\" href=\"" + place + name + "\">")
             .collect(Collectors.joining("\n"));
     String text = template.replace(PRELOADS, links);
     return new PageFile("index.html", text.getBytes(StandardCharsets.UTF_8));
-  }
-
-  private void addIfThere(Set<String> modules, String name) {
-    if (files.containsKey(name)) {
-      modules.addAll(imports.closure(name));
-    }
   }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -19,7 +20,8 @@ class PageFilesTest {
       Pattern.compile("(?i)(https?:)?//(?!www\\.w3\\.org/)[a-z]");
 
   private final Page page = Page.now();
-  private final Shell shell = new Shell(page.files(), "/page/x/");
+  private final Map<String, String> named = Shell.named(page.files());
+  private final Imports imports = new Imports(page.files(), named);
 
   @Test
   void whateverAModuleImportsIsAFileOfThePage() {
@@ -27,7 +29,7 @@ class PageFilesTest {
     own(".js")
         .forEach(
             file ->
-                shell.needed(file).stream()
+                imports.module(file.name()).needed().stream()
                     .filter(name -> page.file(name).isEmpty())
                     .forEach(name -> missing.add(file.name() + " asks for " + name)));
     assertEquals(Set.of(), missing);
@@ -36,13 +38,13 @@ class PageFilesTest {
   @Test
   void everyEntryOfTheImportMapLeadsToAFileOrAFolderOfThePage() {
     List<String> astray =
-        shell.named().values().stream()
+        named.values().stream()
             .filter(
                 name ->
                     page.files().keySet().stream()
                         .noneMatch(name.endsWith("/") ? at -> at.startsWith(name) : name::equals))
             .toList();
-    assertTrue(shell.named().size() > 5);
+    assertTrue(named.size() > 5);
     assertEquals(List.of(), astray);
   }
 
@@ -58,13 +60,18 @@ class PageFilesTest {
   }
 
   @Test
-  void theDocumentNamesEveryModuleItBeginsWith() {
-    String document = text(page.document("").orElseThrow());
-    for (String name : List.of("main.js", "app/words.js", "lib/lit-html/lit-html.js")) {
-      String link = "<link rel=\"modulepreload\" href=\"/page/" + page.print() + "/" + name + "\">";
-      assertTrue(document.contains(link), name);
-    }
-    assertFalse(document.contains("{page}"), "a place is left open");
+  void theDocumentOfARoomNamesThePacksAndWordsItBeginsWithAndNothingElse() {
+    String at = "/page/" + page.print() + "/";
+    String document = text(page.document("week").orElseThrow());
+    List<String> named =
+        Pattern.compile("<link rel=\"modulepreload\" href=\"" + at + "([^\"]+)\">")
+            .matcher(document)
+            .results()
+            .map(link -> link.group(1))
+            .toList();
+    assertEquals(List.of("pack/core.js", "pack/week.js", "words/en/week.js"), named);
+    assertTrue(document.contains("<script type=\"module\" src=\"" + at + "pack/core.js\">"));
+    assertFalse(document.contains("{page}") || document.contains("{room}"), "a place is left open");
   }
 
   @Test
@@ -94,6 +101,7 @@ class PageFilesTest {
   private Stream<PageFile> own(String ending) {
     return page.files().values().stream()
         .filter(file -> !file.name().startsWith(Libraries.FOLDER))
+        .filter(file -> !file.name().startsWith(Packs.FOLDER))
         .filter(file -> file.name().endsWith(ending));
   }
 

@@ -220,14 +220,13 @@ class Studio extends EventTarget {
     }
   }
 
-  // Whether something waited; then everything has been read anew.
+  // Whether something waited; then all has been read anew.
   async #sendWaiting() {
     if (outbox.of(this.studio.id).length === 0) {
       return false;
     }
     this.refusals = await sendAll(this.studio.id);
-    this.#tags.book = '';
-    await this.refresh();
+    await this.#readBook();
     this.#count();
     return true;
   }
@@ -299,5 +298,3 @@ class Studio extends EventTarget {
 }
 
 export const studio = new Studio();
-
-export {Watching} from './watching.js';

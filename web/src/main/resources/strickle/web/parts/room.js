@@ -1,6 +1,6 @@
 import {LitElement, html} from 'lit';
 import {sheet, roomSheet} from './sheet.js';
-import {Watching} from '../app/studio.js';
+import {Watching} from '../app/watching.js';
 import {address} from '../app/address.js';
 import {settings} from '../app/settings.js';
 import {say} from '../app/words.js';

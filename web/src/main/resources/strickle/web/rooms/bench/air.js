@@ -1,6 +1,7 @@
 import {LitElement, css, html} from 'lit';
 import {sheet} from '../../parts/sheet.js';
-import {Watching, studio} from '../../app/studio.js';
+import {studio} from '../../app/studio.js';
+import {Watching} from '../../app/watching.js';
 import {get} from '../../app/service.js';
 import {settings} from '../../app/settings.js';
 import {say} from '../../app/words.js';

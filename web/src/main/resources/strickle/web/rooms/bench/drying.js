@@ -1,6 +1,7 @@
 import {LitElement, css, html} from 'lit';
 import {sheet} from '../../parts/sheet.js';
-import {Watching, studio} from '../../app/studio.js';
+import {studio} from '../../app/studio.js';
+import {Watching} from '../../app/watching.js';
 import {address, link} from '../../app/address.js';
 import {settings} from '../../app/settings.js';
 import {say} from '../../app/words.js';
@@ -168,19 +169,20 @@ class BenchDrying extends LitElement {
   async #put(log, weighings) {
     const {refusal, ...rest} = log;
     await studio.put('drying', {...rest, weighings: weighings.sort((one, other) => moment(one.at) - moment(other.at))}, log);
-    await this.#read();
   }
 
   async #note(log) {
     await this.#put(log, [...(log.weighings ?? []), this.draft]);
     tell(say('bench.noted', {weight: showMass(this.draft.grams)}), true);
-    this.draft = this.#weighing();
+    this.draft = this.#weighing(); // before anything is read: what is typed meanwhile is the next weight
+    await this.#read();
   }
 
   async #drop(log, one) {
     try {
       await this.#put(log, log.weighings.filter(other => other !== one));
       tell(say('bench.dropped'), true);
+      await this.#read();
     } catch (refused) {
       tell(refused.message);
     }
