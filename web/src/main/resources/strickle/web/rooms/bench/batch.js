@@ -17,7 +17,7 @@ import '../../parts/states.js';
 class BenchBatch extends LitElement {
 
   static styles = [sheet, css`
-    .ask { display: flex; flex-wrap: wrap; gap: var(--s3) var(--s4); align-items: end; margin-block-end: var(--s4); }
+    .ask { display: flex; flex-wrap: wrap; gap: var(--s3) var(--s4); align-items: start; margin-block-end: var(--s4); }
     .ask s-field { max-width: 15rem; }
     .moulds { display: grid; grid-template-columns: repeat(auto-fill, minmax(13rem, 1fr)); gap: var(--s3); border: var(--border) solid var(--line); padding: var(--s3); margin: 0 0 var(--s4); }
     .answer { min-height: 18rem; }

@@ -18,6 +18,7 @@ class Care extends LitElement {
     ul { padding-inline-start: 1.1em; }
     li { margin-block-end: var(--s1); }
     summary { cursor: pointer; min-height: 24px; }
+    @media print { .two { display: block; } summary { list-style: none; min-height: 0; } }
   `];
 
   #plan = null;
