@@ -12,6 +12,12 @@ import strickle.store.Studios;
  */
 final class StudioAccess implements Access {
 
+  private static final String OPEN_FIRST =
+      "Open a studio first, by its name and password, at /api/session.";
+  private static final String NO_PASSWORD =
+      " One of the studios has no password yet: on the machine of the service,"
+          + " strickle serve --set-password --studio NAME gives it one.";
+
   private final Studios studios;
   private final boolean loopback;
 
@@ -43,10 +49,12 @@ final class StudioAccess implements Access {
               "No studio yet",
               "There is no studio yet: make one at /api/studios, empty or with the demo's data."));
     }
-    return new Refusal(
-        Problem.of(
-            Status.NOT_KNOWN,
-            "Not opened",
-            "Open a studio first, by its name and password, at /api/session."));
+    return new Refusal(Problem.of(Status.NOT_KNOWN, "Not opened", OPEN_FIRST + shut()));
+  }
+
+  // Of several, one without a password is for nobody: only whoever runs the service can help.
+  private String shut() {
+    boolean several = studios.all().size() > 1;
+    return several && !studios.withoutPassword().isEmpty() ? NO_PASSWORD : "";
   }
 }

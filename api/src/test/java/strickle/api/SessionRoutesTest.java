@@ -58,6 +58,19 @@ class SessionRoutesTest {
   }
 
   @Test
+  void whereSeveralAreAndOneHasNoPasswordItIsToldHowItGetsOne() {
+    assertFalse(web.get("/api/book").body().contains("--set-password"));
+    Studios studios = new Studios(database, clock);
+    String second = StudioRoutes.createEmpty(studios, "Birch Yard", HASH).id();
+    assertFalse(web.get("/api/book").body().contains("--set-password"));
+    studios.setPasswordHash(second, Optional.empty());
+    HttpResponse<String> shut = web.get("/api/book");
+    assertEquals(401, shut.statusCode());
+    assertTrue(shut.body().contains("serve --set-password --studio NAME"), shut.body());
+    assertFalse(shut.body().contains("Birch Yard"), shut.body());
+  }
+
+  @Test
   void noScriptAndNoOtherSiteCanUseTheCookie() {
     String header = open(PASSWORD).headers().firstValue("Set-Cookie").orElseThrow();
     assertTrue(header.endsWith("; Path=/; Max-Age=2592000; HttpOnly; SameSite=Strict"), header);
