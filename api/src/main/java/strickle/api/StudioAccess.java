@@ -19,16 +19,16 @@ final class StudioAccess implements Access {
           + " strickle serve --set-password --studio NAME gives it one.";
 
   private final Studios studios;
-  private final boolean loopback;
+  private final boolean onlyHere;
 
   /**
    * Access to the studios of a database.
    *
-   * @param loopback whether only this machine can reach the service
+   * @param onlyHere whether the service is only for this machine
    */
-  StudioAccess(Studios studios, boolean loopback) {
+  StudioAccess(Studios studios, boolean onlyHere) {
     this.studios = studios;
-    this.loopback = loopback;
+    this.onlyHere = onlyHere;
   }
 
   @Override
@@ -37,7 +37,7 @@ final class StudioAccess implements Access {
     if (session.isPresent()) {
       return studios.withId(session.get().studio().id()).orElseThrow();
     }
-    Optional<StudioStore> only = loopback ? studios.onlyWithoutPassword() : Optional.empty();
+    Optional<StudioStore> only = onlyHere ? studios.onlyWithoutPassword() : Optional.empty();
     return only.orElseThrow(this::refusal);
   }
 

@@ -126,6 +126,36 @@ class SessionRoutesTest {
     }
   }
 
+  @Test
+  void whatIsReachedThroughSomethingInFrontNeedsAPasswordToo(@TempDir Path other) {
+    try (Web open = Web.of(Database.inFolder(other), clock, Listening.here(0))) {
+      open.send("POST", "/api/studios", "{\"name\": \"Open\", \"begin\": \"empty\"}");
+    }
+    try (Database unlocked = Database.inFolder(other)) {
+      assertEquals("--name", refused(unlocked, here(Set.of("bench.lan"), false)));
+      assertEquals("--behind-tls", refused(unlocked, here(Set.of(), true)));
+    }
+    Database locked = Database.inFolder(other);
+    Studios studios = new Studios(locked, clock);
+    studios.setPasswordHash(studios.all().get(0).id(), Optional.of(HASH));
+    try (Web shut = Web.of(locked, clock, here(Set.of("bench.lan"), true))) {
+      assertEquals(401, shut.get("/api/book").statusCode());
+      studios.setPasswordHash(studios.all().get(0).id(), Optional.empty());
+      assertEquals(401, shut.get("/api/book").statusCode(), "a password taken away later");
+    }
+  }
+
+  private static Listening here(Set<String> names, boolean behindTls) {
+    return new Listening(Listening.LOOPBACK, 0, names, behindTls, Duration.ofSeconds(5));
+  }
+
+  private String refused(Database database, Listening listening) {
+    return assertThrows(Faulty.class, () -> Service.start(database, listening, clock, "test"))
+        .faults()
+        .get(0)
+        .path();
+  }
+
   private HttpResponse<String> open(String password) {
     String body = "{\"studio\": \"Ash Lane\", \"password\": \"" + password + "\"}";
     return web.send("POST", "/api/session", body);
