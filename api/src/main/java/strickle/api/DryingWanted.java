@@ -38,8 +38,10 @@ public record DryingWanted(
    */
   public record Weight(Optional<LocalDateTime> at, OptionalDouble days, double grams) {
 
+    /** The most that anything weighs. */
+    static final double MOST_GRAMS = 1e7;
+
     private static final double MOST_DAYS = 3650;
-    private static final double MOST_GRAMS = 1e7;
 
     /** Refuses what is no weighing. */
     public Weight {

@@ -38,7 +38,7 @@ public record Listening(
   }
 
   /**
-   * Whether only this machine can reach it.
+   * Whether it listens where only this machine can reach it.
    *
    * @throws Faulty when there is no such address
    */
@@ -49,6 +49,26 @@ public record Listening(
       String right = "an address of this machine, such as " + LOOPBACK;
       throw new Faulty(List.of(new Fault("--address", '"' + address + '"', right)));
     }
+  }
+
+  /**
+   * Whether nobody elsewhere is meant to reach it: it listens on this machine only, and neither a
+   * further name nor TLS tells of something in front that lets others through.
+   *
+   * @throws Faulty when there is no such address
+   */
+  boolean isOnlyForThisMachine() {
+    return isLoopback() && names.isEmpty() && !behindTls;
+  }
+
+  /** The option that lets others in, with what it says. */
+  Fault lettingIn(String but, String right) {
+    if (!isLoopback()) {
+      return new Fault("--address", address + ", which others can reach, " + but, right);
+    }
+    return behindTls
+        ? new Fault("--behind-tls", "something in front that lets others in, " + but, right)
+        : new Fault("--name", names.iterator().next() + ", as others call it, " + but, right);
   }
 
   /** Who may ask, once the port is known. */

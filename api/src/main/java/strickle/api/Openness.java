@@ -1,7 +1,6 @@
 package strickle.api;
 
 import java.util.List;
-import strickle.book.Fault;
 import strickle.book.Faulty;
 import strickle.store.StudioName;
 import strickle.store.Studios;
@@ -19,14 +18,16 @@ final class Openness {
    * @throws Faulty when there is no studio yet, or one has no password
    */
   static void refuseOpen(Studios studios, Listening listening) {
-    String address = listening.address() + ", which others can reach, ";
+    if (listening.isOnlyForThisMachine()) {
+      return;
+    }
     if (studios.all().isEmpty()) {
-      throw new Faulty(List.of(new Fault("--address", address + "but no studio yet", HOW)));
+      throw new Faulty(List.of(listening.lettingIn("but no studio yet", HOW)));
     }
     List<StudioName> open = studios.withoutPassword();
     if (!open.isEmpty()) {
-      String found = address + "and no password for " + open.get(0).name();
-      throw new Faulty(List.of(new Fault("--address", found, HOW)));
+      String found = "and no password for " + open.get(0).name();
+      throw new Faulty(List.of(listening.lettingIn(found, HOW)));
     }
   }
 }

@@ -41,6 +41,9 @@ final class Problems {
   private static Problem told(StoreTrouble trouble) {
     // What the database says of it may hold names and paths; its kind and origin do not.
     LOG.error("store trouble {}", trouble.kind(), trouble);
+    if (trouble.kind() == StoreTrouble.Kind.VALUE) {
+      return Problem.of(Status.FAULTY, "Not right", trouble.kind().sentence());
+    }
     return Problem.of(Status.TROUBLE, "The store is in trouble", trouble.kind().sentence());
   }
 

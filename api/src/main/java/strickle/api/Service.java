@@ -72,14 +72,11 @@ public final class Service implements AutoCloseable {
   static Service start(
       Database database, Listening listening, Clock clock, String version, PlanQueue.Pace pace) {
     Studios studios = new Studios(database, clock);
-    boolean loopback = listening.isLoopback();
-    if (!loopback) {
-      Openness.refuseOpen(studios, listening);
-    }
+    Openness.refuseOpen(studios, listening);
     DailyCopies copies = new DailyCopies(database, clock);
     copies.keep();
     PlanQueue queue = PlanQueue.start(database, clock, new Laying(), pace);
-    Access access = new StudioAccess(studios, loopback);
+    Access access = new StudioAccess(studios, listening.isOnlyForThisMachine());
     List<Route> routes = routes(studios, access, queue, clock, listening, version);
     Gate gate = new Gate();
     Javalin server =

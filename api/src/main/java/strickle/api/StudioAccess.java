@@ -12,17 +12,23 @@ import strickle.store.Studios;
  */
 final class StudioAccess implements Access {
 
+  private static final String OPEN_FIRST =
+      "Open a studio first, by its name and password, at /api/session.";
+  private static final String NO_PASSWORD =
+      " One of the studios has no password yet: on the machine of the service,"
+          + " strickle serve --set-password --studio NAME gives it one.";
+
   private final Studios studios;
-  private final boolean loopback;
+  private final boolean onlyHere;
 
   /**
    * Access to the studios of a database.
    *
-   * @param loopback whether only this machine can reach the service
+   * @param onlyHere whether the service is only for this machine
    */
-  StudioAccess(Studios studios, boolean loopback) {
+  StudioAccess(Studios studios, boolean onlyHere) {
     this.studios = studios;
-    this.loopback = loopback;
+    this.onlyHere = onlyHere;
   }
 
   @Override
@@ -31,7 +37,7 @@ final class StudioAccess implements Access {
     if (session.isPresent()) {
       return studios.withId(session.get().studio().id()).orElseThrow();
     }
-    Optional<StudioStore> only = loopback ? studios.onlyWithoutPassword() : Optional.empty();
+    Optional<StudioStore> only = onlyHere ? studios.onlyWithoutPassword() : Optional.empty();
     return only.orElseThrow(this::refusal);
   }
 
@@ -43,10 +49,12 @@ final class StudioAccess implements Access {
               "No studio yet",
               "There is no studio yet: make one at /api/studios, empty or with the demo's data."));
     }
-    return new Refusal(
-        Problem.of(
-            Status.NOT_KNOWN,
-            "Not opened",
-            "Open a studio first, by its name and password, at /api/session."));
+    return new Refusal(Problem.of(Status.NOT_KNOWN, "Not opened", OPEN_FIRST + shut()));
+  }
+
+  // Of several, one without a password is for nobody: only whoever runs the service can help.
+  private String shut() {
+    boolean several = studios.all().size() > 1;
+    return several && !studios.withoutPassword().isEmpty() ? NO_PASSWORD : "";
   }
 }

@@ -13,7 +13,6 @@ import strickle.demo.Demo;
 import strickle.demo.Generator;
 import strickle.demo.Size;
 import strickle.json.BookFile;
-import strickle.json.BookPart;
 import strickle.json.BookParts;
 import strickle.json.Message;
 import strickle.json.contract.Answer;
@@ -215,12 +214,19 @@ final class StudioRoutes {
   private Reply create(Call call) {
     StudioWanted wanted = call.body(StudioWanted.class);
     if (!studios.all().isEmpty()) {
-      throw new Refusal(
-          Problem.of(Status.CONFLICT, "There already", "This database has its studio already."));
+      throw thereAlready(); // before a large book is made up for nothing
     }
-    List<BookPart> parts = BookParts.of(wanted.book());
-    StudioName made = studios.create(wanted.name(), Optional.empty(), parts).studio();
+    StudioName made =
+        studios
+            .createFirst(wanted.name(), BookParts.of(wanted.book()))
+            .orElseThrow(StudioRoutes::thereAlready)
+            .studio();
     return Reply.json(Status.CREATED, Message.write(made));
+  }
+
+  private static Refusal thereAlready() {
+    return new Refusal(
+        Problem.of(Status.CONFLICT, "There already", "This database has its studio already."));
   }
 
   /** Makes a studio with nothing in it that a password opens. */

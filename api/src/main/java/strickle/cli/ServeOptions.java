@@ -29,12 +29,16 @@ final class ServeOptions {
   @Option(
       names = "--name",
       paramLabel = "HOST",
-      description = "a name by which others call this machine; may be given several times")
+      description =
+          "a name by which others call this machine; may be given several times, and every studio"
+              + " needs a password then")
   private List<String> names = List.of();
 
   @Option(
       names = "--behind-tls",
-      description = "something in front speaks https, and browsers must use it")
+      description =
+          "something in front speaks https, and browsers must use it; every studio needs a password"
+              + " then")
   private boolean behindTls;
 
   @Option(

@@ -26,8 +26,23 @@ public final class StoreTrouble extends RuntimeException {
             + " the folder snapshots in its place."),
     /** The server does not answer. */
     UNREACHABLE("The database cannot be reached: nothing was changed. Try again in a moment."),
-    /** The disk or the server reports a fault of its own. */
-    DEVICE("The disk could not read or write the studio's file: nothing was changed.");
+    /** The disk reports a fault of its own. */
+    DEVICE("The disk could not read or write the studio's file: nothing was changed."),
+    /** The server has no room left. */
+    SERVER_FULL(
+        "The database server has no room left: nothing was changed. Make room there, then try"
+            + " again."),
+    /** The server may only be read. */
+    SERVER_READ_ONLY(
+        "The database server may only be read: nothing was changed. Give the right to write, then"
+            + " try again."),
+    /** The server reports a fault of its own. */
+    SERVER("The database server could not do it: nothing was changed. Its own log says why."),
+    /** A value is none that the database keeps. */
+    VALUE(
+        "The database cannot keep a value that was sent: nothing was changed. Right would be text"
+            + " without control characters and halves of characters, and numbers of a common"
+            + " size.");
 
     private final String sentence;
 

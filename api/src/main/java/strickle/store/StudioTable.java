@@ -80,4 +80,12 @@ final class StudioTable {
         .bind("id", id)
         .execute();
   }
+
+  /**
+   * Keeps everybody else on a server from making a studio until the transaction ends; those who
+   * only read go on.
+   */
+  static void holdAll(Handle handle) {
+    handle.execute("lock table studio in share row exclusive mode");
+  }
 }

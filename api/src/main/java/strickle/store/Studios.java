@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
+import org.jdbi.v3.core.Handle;
 import strickle.json.BookPart;
 
 /** The studios of a database: one in a file, one or more on a server. */
@@ -41,19 +43,46 @@ public final class Studios {
    * @throws IllegalArgumentException when there is a studio of this name
    */
   public StudioStore create(String name, Optional<String> passwordHash, List<BookPart> parts) {
+    return made(name, passwordHash, parts, other -> other.name().equals(name))
+        .orElseThrow(
+            () -> new IllegalArgumentException("There is a studio named " + name + " already."));
+  }
+
+  /**
+   * Makes the first studio, which opens without a password; of many who try at once one does.
+   *
+   * @param parts what it holds at first; they must make a valid book
+   * @return nothing when there is any studio already
+   * @throws strickle.book.Faulty when they do not
+   */
+  public Optional<StudioStore> createFirst(String name, List<BookPart> parts) {
+    return made(name, Optional.empty(), parts, any -> true);
+  }
+
+  private Optional<StudioStore> made(
+      String name, Optional<String> hash, List<BookPart> parts, Predicate<StudioName> inTheWay) {
     StudioName studio = new StudioName(UUID.randomUUID().toString(), name);
     Entries entries = Entries.ofParts(parts);
     StudioStore.check(entries);
-    database.write(
-        handle -> {
-          if (StudioTable.all(handle).stream().anyMatch(other -> other.name().equals(name))) {
-            throw new IllegalArgumentException("There is a studio named " + name + " already.");
-          }
-          StudioTable.create(handle, studio, passwordHash, clock.instant());
-          EntryTable.apply(handle, studio.id(), Entries.NONE.differences(entries));
-          return studio;
-        });
-    return of(studio);
+    boolean there =
+        database.write(
+            handle -> {
+              holdAll(handle);
+              if (StudioTable.all(handle).stream().anyMatch(inTheWay)) {
+                return false;
+              }
+              StudioTable.create(handle, studio, hash, clock.instant());
+              EntryTable.apply(handle, studio.id(), Entries.NONE.differences(entries));
+              return true;
+            });
+    return there ? Optional.of(of(studio)) : Optional.empty();
+  }
+
+  // A file has one writer at a time; on a server a studio made meanwhile would not be seen.
+  private void holdAll(Handle handle) {
+    if (!database.isOnesOwn()) {
+      StudioTable.holdAll(handle);
+    }
   }
 
   /** A studio by its name; nothing when there is none. */

@@ -12,11 +12,14 @@ import org.sqlite.SQLiteException;
 /** Tells what a database's error means for a person. */
 final class Troubles {
 
-  /** SQLSTATE classes of PostgreSQL: connection, resources, operator's intervention. */
+  /** SQLSTATE classes of PostgreSQL, or single states of them. */
   private static final String CONNECTION = "08";
 
   private static final String INTERVENTION = "57P";
+  private static final String DATA = "22";
   private static final String DISK_FULL = "53100";
+  private static final String READ_ONLY = "25006";
+  private static final String NO_RIGHT = "42501";
   private static final String CONSTRAINT = "23";
   private static final String SQLITE_CONSTRAINT = "SQLITE_CONSTRAINT";
 
@@ -72,13 +75,21 @@ final class Troubles {
     if (error instanceof SQLiteException sqlite) {
       return kind(sqlite.getResultCode());
     }
-    String state = Optional.ofNullable(error.getSQLState()).orElse("");
-    if (state.equals(DISK_FULL)) {
-      return StoreTrouble.Kind.FULL;
+    return server(Optional.ofNullable(error.getSQLState()).orElse(""));
+  }
+
+  // What a server is asked lies in no file of the studio and on no disk of this machine.
+  private static StoreTrouble.Kind server(String state) {
+    if (state.isEmpty() || state.startsWith(CONNECTION) || state.startsWith(INTERVENTION)) {
+      return StoreTrouble.Kind.UNREACHABLE;
     }
-    boolean away =
-        state.isEmpty() || state.startsWith(CONNECTION) || state.startsWith(INTERVENTION);
-    return away ? StoreTrouble.Kind.UNREACHABLE : StoreTrouble.Kind.DEVICE;
+    if (state.startsWith(DATA)) {
+      return StoreTrouble.Kind.VALUE;
+    }
+    if (state.equals(READ_ONLY) || state.equals(NO_RIGHT)) {
+      return StoreTrouble.Kind.SERVER_READ_ONLY;
+    }
+    return state.equals(DISK_FULL) ? StoreTrouble.Kind.SERVER_FULL : StoreTrouble.Kind.SERVER;
   }
 
   // Extended codes begin with the name of their primary one.

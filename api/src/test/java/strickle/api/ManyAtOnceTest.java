@@ -5,6 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -47,6 +49,47 @@ class ManyAtOnceTest {
       web.send("POST", "/api/studios", "{\"name\": \"Ash Lane\", \"begin\": \"demo\"}");
       aHundredMakeOne(web);
     }
+  }
+
+  @Test
+  void ofEightWhoMakeTheFirstStudioOneDoesInAFile()
+      throws InterruptedException, ExecutionException {
+    try (Web web = Web.empty(folder)) {
+      oneOfEightMakesIt(web, web);
+    }
+  }
+
+  @Test
+  void ofEightWhoMakeTheFirstStudioOneDoesOnAServerThatTwoServicesShare()
+      throws InterruptedException, ExecutionException {
+    String url = Postgres.freshDatabase();
+    try (Web web = Web.on(Database.postgresql(url));
+        Web other = Web.on(Database.postgresql(url))) {
+      oneOfEightMakesIt(web, other);
+    }
+  }
+
+  private static void oneOfEightMakesIt(Web web, Web other)
+      throws InterruptedException, ExecutionException {
+    List<Callable<HttpResponse<String>>> eight =
+        IntStream.range(0, 8)
+            .mapToObj(i -> first(i % 2 == 0 ? web : other, i < 4 ? "Ash Lane" : "Yard " + i))
+            .toList();
+    List<Integer> statuses = new ArrayList<>();
+    try (ExecutorService crowd = Executors.newVirtualThreadPerTaskExecutor()) {
+      for (Future<HttpResponse<String>> answer : crowd.invokeAll(eight)) {
+        statuses.add(answer.get().statusCode());
+      }
+    }
+    Collections.sort(statuses);
+    assertEquals(List.of(201, 409, 409, 409, 409, 409, 409, 409), statuses);
+    assertTrue(other.get("/api/studios").body().contains("\"closed\": false"));
+    assertEquals(200, web.get("/api/book").statusCode());
+  }
+
+  private static Callable<HttpResponse<String>> first(Web web, String name) {
+    String body = "{\"name\": \"" + name + "\", \"begin\": \"demo\"}";
+    return () -> web.send("POST", "/api/studios", body);
   }
 
   private static void aHundredMakeOne(Web web) throws InterruptedException, ExecutionException {

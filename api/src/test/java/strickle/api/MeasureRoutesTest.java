@@ -91,6 +91,17 @@ class MeasureRoutesTest {
         "lift|{'massKg': -1}|$.massKg",
         "drying-fit|{'weighings': [{'grams': 5}]}|$.weighings[0].at",
         "drying-fit|{'weighings': [{'days': 0, 'grams': 5}]}|$.weighings",
+        "drying|{'id': '', 'name': 'a', 'weighings': []}|$.id",
+        "drying|{'id': '\\u0000', 'name': 'a', 'weighings': []}|$.id",
+        "drying|{'id': 'a\\ud800', 'name': 'a', 'weighings': []}|$.id",
+        "drying|{'id': 'a/b', 'name': 'a', 'weighings': []}|$.id",
+        "drying|{'id': 'aaaaaaaaaabbbbbbbbbbccccccccccddddddddddeeeeeeeeeeffffffffffggggg',"
+            + " 'name': 'a', 'weighings': []}|$.id",
+        "drying|{'id': 'a', 'name': ' ', 'weighings': []}|$.name",
+        "drying|{'id': 'a', 'name': 'a', 'weighings':"
+            + " [{'at': '2027-04-05T09:00', 'grams': -5}]}|$.weighings[0].grams",
+        "drying|{'id': 'a', 'name': 'a', 'weighings':"
+            + " [{'at': '2027-04-05T09:00', 'grams': 0}]}|$.weighings[0].grams",
       })
   void whatIsWrongIsToldWithItsField(String path, String body, String field) {
     var answer = web.send("POST", "/api/" + path, body.replace('\'', '"'));

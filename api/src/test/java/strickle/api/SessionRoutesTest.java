@@ -58,6 +58,19 @@ class SessionRoutesTest {
   }
 
   @Test
+  void whereSeveralAreAndOneHasNoPasswordItIsToldHowItGetsOne() {
+    assertFalse(web.get("/api/book").body().contains("--set-password"));
+    Studios studios = new Studios(database, clock);
+    String second = StudioRoutes.createEmpty(studios, "Birch Yard", HASH).id();
+    assertFalse(web.get("/api/book").body().contains("--set-password"));
+    studios.setPasswordHash(second, Optional.empty());
+    HttpResponse<String> shut = web.get("/api/book");
+    assertEquals(401, shut.statusCode());
+    assertTrue(shut.body().contains("serve --set-password --studio NAME"), shut.body());
+    assertFalse(shut.body().contains("Birch Yard"), shut.body());
+  }
+
+  @Test
   void noScriptAndNoOtherSiteCanUseTheCookie() {
     String header = open(PASSWORD).headers().firstValue("Set-Cookie").orElseThrow();
     assertTrue(header.endsWith("; Path=/; Max-Age=2592000; HttpOnly; SameSite=Strict"), header);
@@ -111,6 +124,36 @@ class SessionRoutesTest {
     try (Database unlocked = Database.inFolder(other)) {
       assertThrows(Faulty.class, () -> Service.start(unlocked, everywhere, clock, "test"));
     }
+  }
+
+  @Test
+  void whatIsReachedThroughSomethingInFrontNeedsAPasswordToo(@TempDir Path other) {
+    try (Web open = Web.of(Database.inFolder(other), clock, Listening.here(0))) {
+      open.send("POST", "/api/studios", "{\"name\": \"Open\", \"begin\": \"empty\"}");
+    }
+    try (Database unlocked = Database.inFolder(other)) {
+      assertEquals("--name", refused(unlocked, here(Set.of("bench.lan"), false)));
+      assertEquals("--behind-tls", refused(unlocked, here(Set.of(), true)));
+    }
+    Database locked = Database.inFolder(other);
+    Studios studios = new Studios(locked, clock);
+    studios.setPasswordHash(studios.all().get(0).id(), Optional.of(HASH));
+    try (Web shut = Web.of(locked, clock, here(Set.of("bench.lan"), true))) {
+      assertEquals(401, shut.get("/api/book").statusCode());
+      studios.setPasswordHash(studios.all().get(0).id(), Optional.empty());
+      assertEquals(401, shut.get("/api/book").statusCode(), "a password taken away later");
+    }
+  }
+
+  private static Listening here(Set<String> names, boolean behindTls) {
+    return new Listening(Listening.LOOPBACK, 0, names, behindTls, Duration.ofSeconds(5));
+  }
+
+  private String refused(Database database, Listening listening) {
+    return assertThrows(Faulty.class, () -> Service.start(database, listening, clock, "test"))
+        .faults()
+        .get(0)
+        .path();
   }
 
   private HttpResponse<String> open(String password) {

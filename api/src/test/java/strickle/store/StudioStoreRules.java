@@ -222,6 +222,13 @@ abstract class StudioStoreRules {
         () -> studios.create("Birch Yard", Optional.empty(), BookParts.of(BOOK)));
   }
 
+  @Test
+  void aFirstStudioIsMadeWhereNoneIsAndNotBesideAnother() {
+    assertEquals(Optional.empty(), studios.createFirst("Birch Yard", BookParts.of(BOOK)));
+    assertEquals(Optional.empty(), studios.createFirst("Ash Lane", BookParts.of(BOOK)));
+    assertEquals(1, studios.all().size());
+  }
+
   private String created(Once once, String id) {
     return studio.create(
         by("created"), once, kept -> new Made(station(id, 1).apply(kept), "made " + id));
