@@ -9,6 +9,7 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
@@ -68,6 +69,29 @@ class SessionRoutesTest {
     assertEquals(401, shut.statusCode());
     assertTrue(shut.body().contains("serve --set-password --studio NAME"), shut.body());
     assertFalse(shut.body().contains("Birch Yard"), shut.body());
+  }
+
+  @Test
+  void headIsAnsweredAsGetIsWithoutTheBody() {
+    String cookie = cookie(open(PASSWORD));
+    for (String path :
+        List.of("/api/book", "/api/orders/nope", "/api/orders", "/health", "/nope", "/")) {
+      isAnsweredAlike(path, "Cookie", cookie);
+      isAnsweredAlike(path, "X-Nothing", "nothing");
+    }
+    assertEquals(401, web.send("HEAD", "/api/book", "").statusCode());
+    assertEquals(404, web.send("HEAD", "/api/orders/nope", "", "Cookie", cookie).statusCode());
+    assertEquals(404, web.send("HEAD", "/page/none/none.js", "").statusCode());
+  }
+
+  private void isAnsweredAlike(String path, String... headers) {
+    HttpResponse<String> got = web.get(path, headers);
+    HttpResponse<String> head = web.send("HEAD", path, "", headers);
+    assertEquals(got.statusCode(), head.statusCode(), path);
+    assertEquals("", head.body(), path);
+    for (String name : List.of("ETag", "Content-Type", "Cache-Control")) {
+      assertEquals(got.headers().allValues(name), head.headers().allValues(name), path);
+    }
   }
 
   @Test
