@@ -9,9 +9,15 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -125,6 +131,19 @@ class SessionRoutesTest {
     assertEquals("3", paused.headers().firstValue("Retry-After").orElseThrow());
     clock.set(clock.instant().plusSeconds(3));
     assertEquals(200, open(PASSWORD).statusCode());
+  }
+
+  @Test
+  void guessingManyAtOnceIsSlowedDownLikeGuessingOneAfterTheOther() throws Exception {
+    List<Integer> statuses = new ArrayList<>();
+    Callable<HttpResponse<String>> guess = () -> open("not the one, really");
+    try (ExecutorService crowd = Executors.newVirtualThreadPerTaskExecutor()) {
+      for (Future<HttpResponse<String>> answer : crowd.invokeAll(Collections.nCopies(8, guess))) {
+        statuses.add(answer.get().statusCode());
+      }
+    }
+    Collections.sort(statuses);
+    assertEquals(List.of(401, 401, 401, 429, 429, 429, 429, 429), statuses);
   }
 
   @Test
