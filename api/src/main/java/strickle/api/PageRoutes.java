@@ -2,6 +2,7 @@ package strickle.api;
 
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.http.Handler;
 import java.util.Locale;
 import strickle.web.Page;
 import strickle.web.PageFile;
@@ -21,12 +22,17 @@ final class PageRoutes {
    * Adds its addresses: the first one, the rooms with all that stands below them, and the files.
    */
   static void add(JavalinConfig config) {
-    config.routes.get("/", context -> document(context, ""));
-    config.routes.get("/page/{print}/<name>", PageRoutes::file);
+    add(config, "/", context -> document(context, ""));
+    add(config, "/page/{print}/<name>", PageRoutes::file);
     for (String room : Page.now().rooms()) {
-      config.routes.get("/" + room, context -> document(context, room));
-      config.routes.get("/" + room + "/<rest>", context -> document(context, room));
+      add(config, "/" + room, context -> document(context, room));
+      add(config, "/" + room + "/<rest>", context -> document(context, room));
     }
+  }
+
+  private static void add(JavalinConfig config, String path, Handler handler) {
+    config.routes.get(path, handler);
+    config.routes.head(path, handler);
   }
 
   private static void document(Context context, String room) {

@@ -3,6 +3,7 @@ package strickle.api;
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
+import io.javalin.http.Handler;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinException;
@@ -190,15 +191,21 @@ public final class Service implements AutoCloseable {
     config.routes.exception(Exception.class, (thrown, context) -> refuse(context, thrown));
     PageRoutes.add(config);
     for (Route route : routes) {
-      config.routes.addHttpHandler(
-          HandlerType.findOrCreate(route.operation().method()),
-          route.operation().path(),
+      boolean reads = route.operation().method().equals("GET");
+      Handler handler =
           context -> {
-            if (!route.operation().method().equals("GET")) {
+            if (!reads) {
               copies.keep();
             }
             answer(context, route.work().reply(new Call(context, access, listening.patience())));
-          });
+          };
+      String path = route.operation().path();
+      HandlerType method = HandlerType.findOrCreate(route.operation().method());
+      config.routes.addHttpHandler(method, path, handler);
+      if (reads) {
+        // The library's own answer would be 200, whatever is there and whoever asks.
+        config.routes.addHttpHandler(HandlerType.HEAD, path, handler);
+      }
     }
   }
 
@@ -252,7 +259,7 @@ public final class Service implements AutoCloseable {
       context.res().setCharacterEncoding((String) null);
       context.res().setContentType(reply.mediaType());
     }
-    if (reply.pouring().isPresent()) {
+    if (reply.pouring().isPresent() && !context.method().equals(HandlerType.HEAD)) {
       pour(context, reply.pouring().get());
     } else if (!reply.mediaType().isEmpty()) {
       context.result(reply.body());

@@ -112,10 +112,9 @@ final class SessionRoutes {
     Optional<StudioName> studio = studios.named(opening.studio()).map(StudioStore::studio);
     String id = studio.map(StudioName::id).orElse("");
     Throttle.Attempt attempt = new Throttle.Attempt(id, address(call.context()));
-    throttle.pause(attempt).ifPresent(SessionRoutes::tooOften);
+    throttle.begin(attempt).ifPresent(SessionRoutes::tooOften);
     Optional<String> hash = studio.flatMap(name -> studios.passwordHash(name.id()));
-    if (!isRight(opening.password(), hash)) {
-      throttle.wrong(attempt);
+    if (!isRight(opening.password(), hash, attempt)) {
       LOG.warn("a password was wrong");
       throw new Refusal(
           Problem.of(Status.NOT_KNOWN, "Not opened", "The name or the password is not right."));
@@ -135,12 +134,13 @@ final class SessionRoutes {
         .with("Set-Cookie", SessionCookie.of(token, LASTS, behindTls));
   }
 
-  private boolean isRight(String password, Optional<String> hash) {
+  private boolean isRight(String password, Optional<String> hash, Throttle.Attempt attempt) {
     if (password.length() > Password.LONGEST) {
       return false;
     }
     try {
       if (!room.tryAcquire(SECONDS_FOR_ROOM, TimeUnit.SECONDS)) {
+        throttle.untried(attempt);
         tooOften(Duration.ofSeconds(SECONDS_FOR_ROOM));
       }
     } catch (InterruptedException stopped) {

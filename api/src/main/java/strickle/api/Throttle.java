@@ -45,13 +45,43 @@ final class Throttle {
         .map(pause -> pause.compareTo(LONGEST) > 0 ? LONGEST : pause);
   }
 
-  /** Notes that it was the wrong password. */
-  synchronized void wrong(Attempt attempt) {
-    int times = Optional.ofNullable(wrong.get(attempt)).map(Wrong::times).orElse(0) + 1;
-    wrong.put(attempt, new Wrong(times, clock.instant().plus(pauseAfter(times))));
+  /**
+   * Counts a try as wrong before it is looked at, so that of many at once no more go through than
+   * of as many one after the other; {@link #right} or {@link #untried} takes it back.
+   *
+   * @return how long to wait first; nothing when it was counted and may be tried
+   */
+  synchronized Optional<Duration> begin(Attempt attempt) {
+    Optional<Duration> pause = pause(attempt);
+    if (pause.isEmpty()) {
+      wrong(attempt);
+    }
+    return pause;
+  }
+
+  private void wrong(Attempt attempt) {
+    keep(attempt, times(attempt) + 1);
     if (wrong.size() > REMEMBERED) {
       wrong.remove(wrong.keySet().iterator().next());
     }
+  }
+
+  /** Takes back a try that came to nothing. */
+  synchronized void untried(Attempt attempt) {
+    int times = times(attempt) - 1;
+    if (times > 0) {
+      keep(attempt, times);
+    } else {
+      wrong.remove(attempt);
+    }
+  }
+
+  private int times(Attempt attempt) {
+    return Optional.ofNullable(wrong.get(attempt)).map(Wrong::times).orElse(0);
+  }
+
+  private void keep(Attempt attempt, int times) {
+    wrong.put(attempt, new Wrong(times, clock.instant().plus(pauseAfter(times))));
   }
 
   /** Notes that it was the right one. */

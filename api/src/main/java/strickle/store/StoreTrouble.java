@@ -41,8 +41,8 @@ public final class StoreTrouble extends RuntimeException {
     /** A value is none that the database keeps. */
     VALUE(
         "The database cannot keep a value that was sent: nothing was changed. Right would be text"
-            + " without control characters and halves of characters, and numbers of a common"
-            + " size.");
+            + " without control characters and halves of characters, names of at most 200"
+            + " characters, and numbers of a common size.");
 
     private final String sentence;
 

@@ -137,6 +137,16 @@ class PlanRoutesTest {
   }
 
   @Test
+  void whoAsksForTheHeadOfEventsDoesNotListen() {
+    String place = web.asked("/api/plans", LONG);
+    until(place, "\"state\": \"running\"");
+    HttpResponse<String> head = web.send("HEAD", place + "/events", "");
+    assertEquals(200, head.statusCode());
+    assertEquals("text/event-stream", head.headers().firstValue("Content-Type").orElse("nothing"));
+    assertEquals(202, web.send("POST", place + "/stop", "").statusCode(), "still running");
+  }
+
+  @Test
   void aStoppedPlanHasItsBestAndARemovedOneIsGone() {
     String place = web.asked("/api/plans", LONG);
     until(place, "\"state\": \"running\"");

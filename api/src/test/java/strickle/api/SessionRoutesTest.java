@@ -9,8 +9,15 @@ import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -71,6 +78,29 @@ class SessionRoutesTest {
   }
 
   @Test
+  void headIsAnsweredAsGetIsWithoutTheBody() {
+    String cookie = cookie(open(PASSWORD));
+    for (String path :
+        List.of("/api/book", "/api/orders/nope", "/api/orders", "/health", "/nope", "/")) {
+      isAnsweredAlike(path, "Cookie", cookie);
+      isAnsweredAlike(path, "X-Nothing", "nothing");
+    }
+    assertEquals(401, web.send("HEAD", "/api/book", "").statusCode());
+    assertEquals(404, web.send("HEAD", "/api/orders/nope", "", "Cookie", cookie).statusCode());
+    assertEquals(404, web.send("HEAD", "/page/none/none.js", "").statusCode());
+  }
+
+  private void isAnsweredAlike(String path, String... headers) {
+    HttpResponse<String> got = web.get(path, headers);
+    HttpResponse<String> head = web.send("HEAD", path, "", headers);
+    assertEquals(got.statusCode(), head.statusCode(), path);
+    assertEquals("", head.body(), path);
+    for (String name : List.of("ETag", "Content-Type", "Cache-Control")) {
+      assertEquals(got.headers().allValues(name), head.headers().allValues(name), path);
+    }
+  }
+
+  @Test
   void noScriptAndNoOtherSiteCanUseTheCookie() {
     String header = open(PASSWORD).headers().firstValue("Set-Cookie").orElseThrow();
     assertTrue(header.endsWith("; Path=/; Max-Age=2592000; HttpOnly; SameSite=Strict"), header);
@@ -101,6 +131,19 @@ class SessionRoutesTest {
     assertEquals("3", paused.headers().firstValue("Retry-After").orElseThrow());
     clock.set(clock.instant().plusSeconds(3));
     assertEquals(200, open(PASSWORD).statusCode());
+  }
+
+  @Test
+  void guessingManyAtOnceIsSlowedDownLikeGuessingOneAfterTheOther() throws Exception {
+    List<Integer> statuses = new ArrayList<>();
+    Callable<HttpResponse<String>> guess = () -> open("not the one, really");
+    try (ExecutorService crowd = Executors.newVirtualThreadPerTaskExecutor()) {
+      for (Future<HttpResponse<String>> answer : crowd.invokeAll(Collections.nCopies(8, guess))) {
+        statuses.add(answer.get().statusCode());
+      }
+    }
+    Collections.sort(statuses);
+    assertEquals(List.of(401, 401, 401, 429, 429, 429, 429, 429), statuses);
   }
 
   @Test

@@ -29,6 +29,24 @@ class ThrottleTest {
   }
 
   @Test
+  void ofManyTriesAtOnceNoMoreThanThreeAreLookedAt() {
+    int tried = 0;
+    for (int i = 0; i < 20; i++) {
+      tried += throttle.begin(ONE).isEmpty() ? 1 : 0; // none of them has come to an end yet
+    }
+    assertEquals(3, tried);
+  }
+
+  @Test
+  void aTryThatCameToNothingIsNotCounted() {
+    for (int i = 0; i < 20; i++) {
+      assertEquals(Optional.empty(), throttle.begin(ONE));
+      throttle.untried(ONE);
+    }
+    assertEquals(0, throttle.size());
+  }
+
+  @Test
   void whoeverIsElsewhereOrRightNeedNotWait() {
     wrong(5);
     assertEquals(Optional.empty(), throttle.pause(new Throttle.Attempt("studio", "192.0.2.2")));
@@ -47,14 +65,15 @@ class ThrottleTest {
   @Test
   void itRemembersNoMoreThanAThousand() {
     for (int i = 0; i < 5000; i++) {
-      throttle.wrong(new Throttle.Attempt("studio", "192.0.2." + i));
+      throttle.begin(new Throttle.Attempt("studio", "192.0.2." + i));
     }
     assertTrue(throttle.size() <= 1000);
   }
 
   private void wrong(int times) {
     for (int i = 0; i < times; i++) {
-      throttle.wrong(ONE);
+      clock.set(clock.instant().plus(throttle.pause(ONE).orElse(Duration.ZERO)));
+      assertEquals(Optional.empty(), throttle.begin(ONE));
     }
   }
 }
