@@ -41,7 +41,7 @@ final class OpenQuote {
       isQuoted = !isQuoted;
     } else if (!isQuoted) {
       boolean isNext = sign == separator || isEnd(sign);
-      isCellEmpty = isNext || isCellEmpty && sign <= ' ';
+      isCellEmpty = isNext || (isCellEmpty && sign <= ' ');
       opened = isNext ? 0 : opened;
     }
   }
