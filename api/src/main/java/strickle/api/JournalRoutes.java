@@ -186,7 +186,7 @@ final class JournalRoutes {
 
   private static Reply imported(Call call) {
     StudioStore studio = call.studio();
-    Entries there = Entries.ofParts(StudioFile.parse(call.body(STUDIO_BYTES)));
+    Entries there = Entries.ofParts(ImportCheck.of(StudioFile.parse(call.body(STUDIO_BYTES))));
     Kept kept =
         studio.change(
             call.by("a studio file put in place"),

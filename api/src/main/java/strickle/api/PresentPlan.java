@@ -6,6 +6,7 @@ import java.util.function.Function;
 import strickle.book.Book;
 import strickle.book.Fault;
 import strickle.json.PlanFile;
+import strickle.json.StudioFile;
 import strickle.json.contract.Parameter;
 import strickle.plan.Plan;
 import strickle.plan.PlanFit;
@@ -23,9 +24,9 @@ import strickle.store.StudioStore;
 record PresentPlan(Book book, Plan plan) {
 
   /** The collection of the plan in use, and the id of the only thing in it. */
-  static final String COLLECTION = "plan-in-use";
+  static final String COLLECTION = StudioFile.PLAN_IN_USE;
 
-  static final String ID = "current";
+  static final String ID = StudioFile.CURRENT;
 
   /** The word for the plan in use. */
   static final String IN_USE = "in-use";

@@ -2,11 +2,8 @@ package strickle.json;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import strickle.book.Book;
-import strickle.book.Fault;
-import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -16,6 +13,12 @@ import tools.jackson.databind.node.ObjectNode;
  * it by collection and id.
  */
 public final class StudioFile {
+
+  /** The collection of the plan in use. */
+  public static final String PLAN_IN_USE = "plan-in-use";
+
+  /** The id of the only thing in it. */
+  public static final String CURRENT = "current";
 
   private static final FileFormat FORMAT =
       new FileFormat("strickle-studio/1", "a whole studio", Limits.STUDIO_BYTES);
@@ -51,13 +54,13 @@ public final class StudioFile {
    *
    * @param json the text of a file, at most 64 MB
    * @return everything it holds
-   * @throws strickle.book.Faulty when it is none, or its book is faulty
+   * @throws strickle.book.Faulty when it is none, or its book or what is beside it is faulty
    */
   public static List<BookPart> parse(String json) {
     Findings findings = new Findings();
     Optional<ObjectNode> body = findings.attempt(JsonPath.ROOT, () -> FORMAT.body(json, findings));
     findings.settle();
-    List<BookPart> beside = beside(body.orElseThrow().path(BESIDE), findings);
+    List<BookPart> beside = Beside.read(body.orElseThrow().path(BESIDE), findings);
     Optional<Book> book =
         findings.attempt(JsonPath.ROOT + JsonPath.field(BOOK), () -> book(body.get(), beside));
     findings.settle();
@@ -71,25 +74,6 @@ public final class StudioFile {
       return BookFile.of(book, in(beside));
     }
     throw Findings.refusal(Shown.of(whole.path(BOOK)), "the studio book");
-  }
-
-  private static List<BookPart> beside(JsonNode collections, Findings findings) {
-    List<BookPart> parts = new ArrayList<>();
-    for (Map.Entry<String, JsonNode> collection : collections.properties()) {
-      for (JsonNode thing : collection.getValue()) {
-        String id = thing.path(ID).asString("");
-        if (id.isEmpty() || isOfBook(collection.getKey()) || !thing.path(BODY).isObject()) {
-          findings.add(
-              new Fault(
-                  JsonPath.ROOT + JsonPath.field(BESIDE) + JsonPath.field(collection.getKey()),
-                  Shown.of(thing),
-                  "{\"id\": …, \"body\": {…}}"));
-        } else {
-          parts.add(new BookPart(collection.getKey(), id, thing.path(BODY).toString()));
-        }
-      }
-    }
-    return parts;
   }
 
   private static Meshes in(List<BookPart> parts) {

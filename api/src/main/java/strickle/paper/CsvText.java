@@ -11,6 +11,7 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalLong;
 import java.util.regex.Pattern;
 import strickle.book.Fault;
 import strickle.book.Faulty;
@@ -64,11 +65,12 @@ final class CsvText {
    * Takes a text apart; the separator is what its first line has more of, comma or semicolon.
    *
    * @param name what the text is called in faults
-   * @throws Faulty when it is not CSV, or absurdly large
+   * @throws Faulty when it is not CSV, ends within quotes, or is absurdly large
    */
   static Sheet read(String name, String text) {
     String content = text.startsWith(MARK) ? text.substring(1) : text;
     boolean semicolons = hasSemicolons(content);
+    mustClose(name, OpenQuote.line(content, semicolons ? ';' : ','));
     List<Row> rows = new ArrayList<>();
     try (CsvReader<CsvRecord> reader =
         CsvReader.builder()
@@ -88,6 +90,13 @@ final class CsvText {
     }
     rows.removeIf(row -> row.cells().stream().allMatch(String::isBlank));
     return new Sheet(semicolons, rows);
+  }
+
+  private static void mustClose(String name, OptionalLong opened) {
+    if (opened.isPresent()) {
+      String right = "a quote behind the cell as well, or none before it";
+      throw refused(name + " line " + opened.getAsLong(), "a quote that is never closed", right);
+    }
   }
 
   private static Row row(CsvRecord found) {

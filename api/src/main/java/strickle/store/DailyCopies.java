@@ -71,7 +71,9 @@ public final class DailyCopies {
       file.force(true); // SQLite leaves that to us
     }
     Files.move(begun, copy, StandardCopyOption.ATOMIC_MOVE);
-    for (Path old : all(folder).stream().skip(KEPT).toList()) {
+    // What a clock that went wrong has dated in the future takes no place of those up to today.
+    List<Path> due = all(folder).stream().filter(one -> one.compareTo(copy) <= 0).toList();
+    for (Path old : due.stream().skip(KEPT).toList()) {
       Files.deleteIfExists(old);
     }
   }

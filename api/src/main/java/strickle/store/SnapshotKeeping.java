@@ -28,12 +28,13 @@ final class SnapshotKeeping {
   /** Keeps it as it is now, unless that was done today (UTC) already. */
   void keepTheDay(Handle handle, Kept now) {
     LocalDate today = LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC);
-    Instant morning = today.atStartOfDay(ZoneOffset.UTC).toInstant();
-    if (SnapshotTable.isAnySince(handle, studio, morning)) {
+    if (SnapshotTable.isAnyOf(handle, studio, today)) {
       return;
     }
-    take(handle, now, DAILY);
+    Instant taken = take(handle, now, DAILY).at();
+    // What a clock that went wrong has dated in the future takes no place of those of today.
     SnapshotTable.all(handle, studio).stream()
+        .filter(kept -> !kept.at().isAfter(taken))
         .filter(kept -> kept.why().equals(DAILY))
         .skip(DAILY_KEPT)
         .forEach(old -> SnapshotTable.remove(handle, studio, old.id()));

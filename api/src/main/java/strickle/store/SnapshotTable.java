@@ -3,6 +3,7 @@ package strickle.store;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
@@ -35,11 +36,15 @@ final class SnapshotTable {
         .list();
   }
 
-  static boolean isAnySince(Handle handle, String studio, Instant moment) {
+  /** Whether there is one of a day (UTC). */
+  static boolean isAnyOf(Handle handle, String studio, LocalDate day) {
     return handle
-            .createQuery("select count(*) from snapshot where studio_id = :studio and at >= :at")
+            .createQuery(
+                "select count(*) from snapshot"
+                    + " where studio_id = :studio and at >= :day and at < :next")
             .bind("studio", studio)
-            .bind("at", moment.toString())
+            .bind("day", day.toString())
+            .bind("next", day.plusDays(1).toString())
             .mapTo(Long.class)
             .one()
         > 0;

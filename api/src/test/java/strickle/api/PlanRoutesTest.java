@@ -225,6 +225,23 @@ class PlanRoutesTest {
     assertTrue(unknown.body().contains("nowhere"), unknown.body());
   }
 
+  @Test
+  @Timeout(value = 60, unit = TimeUnit.SECONDS)
+  void aPlanIsNotGoneOnWithYearsAfterItsEnd() {
+    String id = web.planned(QUICK);
+    web.send("POST", "/api/plans/" + id + "/accept", "", "If-Match", "*");
+    for (String wanted :
+        List.of(
+            "{\"now\": \"9000-01-01T00:00\"}",
+            "{\"now\": \"9999-12-31T23:59\", \"frozenHours\": 8760}",
+            "{\"now\": \"2999-12-31T23:59\"}")) {
+      HttpResponse<String> refused = web.send("POST", "/api/replan", wanted);
+      assertEquals(422, refused.statusCode(), refused.body());
+      assertTrue(refused.body().contains("\"now\""), refused.body());
+      assertTrue(refused.body().contains("a time not after 20"), refused.body());
+    }
+  }
+
   private String located(String key) {
     return web.send("POST", "/api/plans", LONG, "Idempotency-Key", key)
         .headers()

@@ -182,6 +182,31 @@ class OrderTableTest {
   }
 
   @Test
+  void aTableThatEndsWithinQuotesIsRefusedWithTheLineWhereTheyBegin() {
+    String open = GOOD.replace("a café", "\"a café");
+    String right =
+        ": found a quote that is never closed; right would be a quote behind the cell as well, or"
+            + " none before it";
+    for (String good : List.of(GOOD, "", GOOD.replace("a café", "\"two\nlines \"\"x\"\"\""))) {
+      String csv = FIRST + good + open + GOOD.repeat(7);
+      long line = (FIRST + good).lines().count() + 1;
+      Faulty faulty = assertThrows(Faulty.class, () -> read(csv));
+      assertEquals("orders.csv line " + line + right, faulty.faults().get(0).toString());
+      String semicolons = csv.replace(',', ';').replace("68.00", "68,00");
+      assertThrows(Faulty.class, () -> read(semicolons));
+    }
+    Faulty last = assertThrows(Faulty.class, () -> read(FIRST + GOOD + "\"O-2"));
+    assertEquals("orders.csv line 3", last.faults().get(0).path());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"5\" wide", "\"\"", "\"\"\"\"", " \"a, b\" ", "\"a\"\"\""})
+  void aQuoteWithinACellOpensNothing(String cell) {
+    assertEquals(
+        List.of(), faults(FIRST + GOOD.replace("a café", cell) + GOOD.replace("O-1", "O-2")));
+  }
+
+  @Test
   void aRowOfNoOrderIsToldAndHarmsNoOther() {
     OrderImport read = read(FIRST + GOOD + GOOD.replace("O-1", ""));
     assertEquals("orders.csv line 3, order", read.faults().get(0).path());

@@ -61,6 +61,26 @@ class DailyCopiesTest {
   }
 
   @Test
+  void copiesDatedInTheFuturePushOutNoneOfToday() throws IOException {
+    try (Database database = Database.inFolder(folder)) {
+      made(database);
+      DailyCopies copies = new DailyCopies(database, clock);
+      for (int day = 0; day < 14; day++) {
+        clock.set(Instant.parse("2099-01-01T00:00:00Z").plus(Duration.ofDays(day)));
+        copies.keep();
+      }
+      for (int day = 0; day < 15; day++) {
+        clock.set(Instant.parse("2027-04-05T09:00:00Z").plus(Duration.ofDays(day)));
+        copies.keep();
+      }
+    }
+    List<String> names = copies();
+    assertEquals(28, names.size());
+    assertEquals("strickle-2027-04-06.db", names.get(0));
+    assertEquals("strickle-2027-04-19.db", names.get(13));
+  }
+
+  @Test
   void aDamagedFileIsToldAndLeftAsItIsAndTheCopyTakesItsPlace() throws IOException {
     try (Database database = Database.inFolder(folder)) {
       made(database);

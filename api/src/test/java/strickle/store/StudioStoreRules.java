@@ -208,6 +208,18 @@ abstract class StudioStoreRules {
   }
 
   @Test
+  void aClockThatOnceJumpedAheadEndsNoDailySnapshots() {
+    clock.set(Instant.parse("2099-01-01T09:00:00Z"));
+    studio.change(by("one"), station("rack-1", 1));
+    clock.set(Instant.parse("2027-04-06T00:00:00.5Z"));
+    studio.change(by("two"), station("rack-2", 1));
+    studio.change(by("three"), station("rack-3", 1));
+    assertEquals(
+        List.of("2099-01-01", "2027-04-06"),
+        studio.snapshots().stream().map(one -> one.at().toString().substring(0, 10)).toList());
+  }
+
+  @Test
   void studiosOfOneDatabaseDoNotSeeEachOther() {
     StudioStore other =
         studios.create("Birch Yard", Optional.of("hash"), BookParts.of(Demo.book(Size.MEDIUM)));

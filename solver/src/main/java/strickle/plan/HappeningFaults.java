@@ -22,7 +22,8 @@ import strickle.plan.replan.HappeningKind;
 /** Finds what cannot have happened, each with its path, before anything is laid out anew. */
 final class HappeningFaults {
 
-  private static final int MOST_DAYS_AWAY = 1000;
+  /** Nobody is away, and nothing broken, for longer than this and then back. */
+  static final int MOST_DAYS_AWAY = 1000;
 
   /** Nothing of a plan is done a year before the plan begins. */
   private static final int MOST_DAYS_BEFORE = 366;

@@ -1,7 +1,6 @@
 package strickle.plan;
 
 import java.time.LocalDate;
-import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -80,27 +79,15 @@ public final class Replanning {
    * @param book the book as it is now; its orders and pins may be others than those of the plan
    * @param present a plan whose tasks break no rule of the book
    * @throws Faulty with everything that cannot have happened, paths beginning with {@code
-   *     $.happened[0]}, or with what in the book cannot be made or kept any more
+   *     $.happened[0]}, with {@code now} when no such plan can be gone on with then, or with what
+   *     in the book cannot be made or kept any more
    */
   public static Replanning of(Book book, Plan present, ReplanRequest request) {
-    earliest(present, request.now())
-        .map(right -> new Fault("now", request.now().toString(), "a time not before " + right))
-        .ifPresent(
-            fault -> {
-              throw new Faulty(List.of(fault));
-            });
-    return new Replanning(book, present, request);
-  }
-
-  /** What a plan cannot go on from a time before, if that time is before it. */
-  private static Optional<String> earliest(Plan present, OffsetDateTime now) {
-    Optional<OffsetDateTime> known = present.history().map(History::now).filter(now::isBefore);
-    if (known.isPresent()) {
-      return Optional.of(known.get() + ", as the plan has it");
+    List<Fault> faults = NowFaults.of(book, present, request.now());
+    if (!faults.isEmpty()) {
+      throw new Faulty(faults);
     }
-    return HappeningFaults.isLongAgo(present, now.toLocalDateTime())
-        ? Optional.of(HappeningFaults.first(present) + ", a year before the plan begins")
-        : Optional.empty();
+    return new Replanning(book, present, request);
   }
 
   /** Ends the search soon; the best plan found so far is kept. */

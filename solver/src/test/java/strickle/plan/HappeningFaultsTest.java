@@ -2,6 +2,7 @@ package strickle.plan;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTimeout;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static strickle.plan.Studios.MONDAY;
 import static strickle.plan.Studios.TUESDAY;
@@ -16,8 +17,11 @@ import static strickle.plan.Told.poured;
 import static strickle.plan.Told.scrapped;
 import static strickle.plan.Told.step;
 
+import java.time.Duration;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import strickle.book.Book;
 import strickle.book.Draft;
 import strickle.book.Fault;
@@ -114,6 +118,27 @@ class HappeningFaultsTest {
     assertEquals("now", fault.path());
     assertEquals(
         "a time not before 2026-04-04T00:00, a year before the plan begins", fault.right());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2030-01-25T12:00", "2999-12-31T23:59", "9999-12-31T23:59"})
+  void nobodyGoesOnYearsAfterThePlanAndItsOrdersAreOver(String now) {
+    Fault fault = assertTimeout(Duration.ofSeconds(2), () -> faults(PLAN, now).get(0));
+    assertEquals("now", fault.path());
+    assertTrue(fault.found().startsWith(now), fault.found());
+    assertEquals(
+        "a time not after 2030-01-24T12:00, 1000 days after the end of the plan and the last due"
+            + " date",
+        fault.right());
+  }
+
+  @Test
+  void aPlanThatLayForTwoYearsIsGoneOnWith() {
+    ReplanRequest request =
+        new ReplanRequest(
+            at("2029-04-30T12:00"), at("2029-04-30T12:00"), List.of(), Effort.ofSchedules(5), 0);
+    Plan plan = Replanning.of(BOOK, PLAN, request).run().plan();
+    assertEquals(2029, plan.tasks().get(0).start().getYear());
   }
 
   @Test
