@@ -21,11 +21,38 @@ class ImportedStudioTest {
       "{\"kind\":\"away\",\"person\":\"maren\",\"from\":\"2027-03-10T11:00\","
           + "\"to\":\"2027-03-11T00:00\"}";
   private static final String STL =
-      "solid t\nfacet normal 0 0 0\nouter loop\nvertex 0 0 0\nvertex 0 10 0\nvertex 10 0 0\n"
-          + "endloop\nendfacet\nfacet normal 0 0 0\nouter loop\nvertex 0 0 0\nvertex 10 0 0\n"
-          + "vertex 0 0 10\nendloop\nendfacet\nfacet normal 0 0 0\nouter loop\nvertex 0 0 0\n"
-          + "vertex 0 0 10\nvertex 0 10 0\nendloop\nendfacet\nfacet normal 0 0 0\nouter loop\n"
-          + "vertex 10 0 0\nvertex 0 10 0\nvertex 0 0 10\nendloop\nendfacet\nendsolid t\n";
+      """
+      solid t
+      facet normal 0 0 0
+      outer loop
+      vertex 0 0 0
+      vertex 0 10 0
+      vertex 10 0 0
+      endloop
+      endfacet
+      facet normal 0 0 0
+      outer loop
+      vertex 0 0 0
+      vertex 10 0 0
+      vertex 0 0 10
+      endloop
+      endfacet
+      facet normal 0 0 0
+      outer loop
+      vertex 0 0 0
+      vertex 0 0 10
+      vertex 0 10 0
+      endloop
+      endfacet
+      facet normal 0 0 0
+      outer loop
+      vertex 10 0 0
+      vertex 0 10 0
+      vertex 0 0 10
+      endloop
+      endfacet
+      endsolid t
+      """;
 
   @TempDir Path folder;
 
