@@ -53,7 +53,7 @@ final class ContractJudge {
       return refusal(status, head, RawHttp.body(answer), bodiless);
     }
     String operation = pointer(method.equals("HEAD") ? "GET" : method, template);
-    if (status == 304 && method.equals("GET")) {
+    if (status == 304 && Set.of("GET", "HEAD").contains(method)) {
       return Optional.empty();
     }
     JsonNode answers = contract.at(operation + "/responses/" + status);
