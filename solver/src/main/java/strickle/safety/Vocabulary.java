@@ -186,11 +186,11 @@ final class Vocabulary {
     return plain(word, BY_WORD.keySet());
   }
 
+  // What a word may be a form of, besides itself.
   private static Stream<String> forms(String word) {
     String ing = without(word, "ing");
     String once = DOUBLED.matcher(ing).matches() ? ing.substring(0, ing.length() - 1) : ing;
     return Stream.of(
-        word,
         without(word, "s"),
         without(word, "es"),
         without(word, "ies") + "y",
