@@ -3,6 +3,7 @@
  * and goes on when it is back; changing tells the caller, who knows what can be asked for twice.
  */
 
+import {takeAsked} from './asked.js';
 import {Problem, Unreachable} from './problem.js';
 import {connection} from './connection.js';
 import {settings} from './settings.js';
@@ -32,7 +33,8 @@ export async function ask(method, path, how = {}) {
   let response;
   let body;
   try {
-    response = await fetch(path, {method, headers: headers(how), body: sent(how), signal: how.signal, cache: 'no-store'});
+    response = (method === 'GET' && !how.known && await takeAsked(path))
+      || await fetch(path, {method, headers: headers(how), body: sent(how), signal: how.signal, cache: 'no-store'});
     body = await read(response, how.as);
   } catch (failed) {
     if (failed.name === 'AbortError') {
