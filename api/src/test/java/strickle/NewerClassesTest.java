@@ -46,8 +46,7 @@ class NewerClassesTest {
     assertTrue(oldest() >= FIRST_WITH_STACK_MAPS);
     assertEquals(before, names().size());
     try (URLClassLoader loader =
-        new URLClassLoader(
-            new URL[] {jar.toUri().toURL()}, ClassLoader.getPlatformClassLoader())) {
+        new URLClassLoader(new URL[] {jar.toUri().toURL()}, ClassLoader.getPlatformClassLoader())) {
       for (String name : names()) {
         Class.forName(name, true, loader); // reads it, checks it and begins it
       }
@@ -101,7 +100,8 @@ class NewerClassesTest {
     int oldest = Integer.MAX_VALUE;
     try (ZipFile library = new ZipFile(jar.toFile())) {
       for (String name : names()) {
-        try (InputStream in = library.getInputStream(library.getEntry(name.replace('.', '/') + ".class"))) {
+        try (InputStream in =
+            library.getInputStream(library.getEntry(name.replace('.', '/') + ".class"))) {
           byte[] head = in.readNBytes(8);
           oldest = Math.min(oldest, (head[6] & 0xff) << 8 | head[7] & 0xff);
         }
