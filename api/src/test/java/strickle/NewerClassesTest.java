@@ -16,11 +16,13 @@ import java.util.List;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import picocli.CommandLine;
 
 /** What the launcher does to libraries from before Java 6, that they may be kept in its cache. */
+@Tag("slow")
 class NewerClassesTest {
 
   private static final int FIRST_WITH_CACHES = 25;

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,6 +19,7 @@ import strickle.store.Postgres;
 
 /** No plan that somebody has asked for is lost, whatever becomes of the process. */
 @Timeout(value = 180, unit = TimeUnit.SECONDS)
+@Tag("slow")
 class KilledServiceTest {
 
   private static final String STUDIO = "{\"name\": \"Ash Lane\", \"begin\": \"demo\"}";

@@ -16,12 +16,14 @@ import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import strickle.store.Database;
 import strickle.store.Postgres;
 
 /** The same creation asked for a hundred times at once, over HTTP. */
+@Tag("slow")
 class ManyAtOnceTest {
 
   private static final int MANY = 100;

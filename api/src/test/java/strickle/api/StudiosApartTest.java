@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.function.BooleanSupplier;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import strickle.demo.Demo;
 import strickle.demo.Size;
@@ -31,6 +32,7 @@ import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.ObjectMapper;
 
 /** Two studios in one database: who has opened one cannot reach the other by any route. */
+@Tag("slow")
 class StudiosApartTest {
 
   private static final String MARK = "zz-other";

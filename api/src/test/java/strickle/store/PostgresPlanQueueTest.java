@@ -1,5 +1,8 @@
 package strickle.store;
 
+import org.junit.jupiter.api.Tag;
+
+@Tag("slow")
 class PostgresPlanQueueTest extends PlanQueueRules {
 
   @Override

@@ -1,8 +1,10 @@
 package strickle.store;
 
 import java.nio.file.Path;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 
+@Tag("slow")
 class SqlitePlanQueueTest extends PlanQueueRules {
 
   @TempDir Path folder;

@@ -50,7 +50,7 @@ class GeneratedReplansTest {
   }
 
   @Test
-  @Tag("slow")
+  @Tag("long")
   void soItIsInLargerStudios() {
     for (int i = 0; i < 20; i++) {
       threeInARow(40 + 4 * i, 7000 + i, 60);

@@ -112,7 +112,7 @@ class GeneratedWhatIfTest {
   }
 
   @Test
-  @Tag("slow")
+  @Tag("long")
   void aHundredCastingsAsWell() {
     for (int i = 0; i < 3; i++) {
       tryAll(100, 7100 + i);
