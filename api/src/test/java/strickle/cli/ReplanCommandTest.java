@@ -121,7 +121,7 @@ class ReplanCommandTest {
   @Test
   @Timeout(value = 60, unit = TimeUnit.SECONDS)
   void aTimeYearsAfterThePlanIsRefusedAtOnceWithWhatWouldBeRight() {
-    for (String now : List.of("2199-12-31", "9999-12-31T23:59")) {
+    for (String now : List.of("2199-12-31", "2035-01-01T10:00")) {
       Shell.Result result = replan("--now", now);
       assertEquals(Outcome.WRONG, result.code(), result.err());
       assertEquals("", result.out());
