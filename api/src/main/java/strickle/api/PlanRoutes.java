@@ -46,8 +46,10 @@ final class PlanRoutes {
    *
    * @param items newest first
    * @param next what to give as "after" for older ones; nothing when there are none
+   * @param inUse the id of the one the studio works by, on whatever page it stands; nothing when no
+   *     plan is in use, or it is not among the plans any more
    */
-  public record PlanList(List<KeptPlan> items, Optional<String> next) {}
+  public record PlanList(List<KeptPlan> items, Optional<String> next, Optional<String> inUse) {}
 
   private final PlanQueue queue;
   private final PlanEvents events;
@@ -85,7 +87,14 @@ final class PlanRoutes {
                 .answering(Answer.of(Status.ACCEPTED, "It will end.", STATE)),
             call -> state(call, Status.ACCEPTED, call.studio().plans().stop(call.path("id")))),
         new Route(
-            one("DELETE", ONE, "removePlan", "No such plan any more.", "Also when it is under way.")
+            one(
+                    "DELETE",
+                    ONE,
+                    "removePlan",
+                    "No such plan any more.",
+                    "For good, with the book it is of. Refused (409) while it is being laid out and"
+                        + " while the studio works by it. One that was in use before stays whole in"
+                        + " the journal, so undo and redo go on as if it were there.")
                 .answering(Answer.empty(Status.DONE, "It is gone.")),
             PlanRoutes::remove),
         new Route(
@@ -254,7 +263,8 @@ final class PlanRoutes {
     List<KeptPlan> page = found.subList(0, Math.min(limit, found.size()));
     Optional<String> next =
         found.size() > limit ? Optional.of(page.get(limit - 1).id()) : Optional.empty();
-    return Reply.json(Status.OK, Message.write(new PlanList(page, next)));
+    Optional<String> inUse = plans.inUse(call.studio().now());
+    return Reply.json(Status.OK, Message.write(new PlanList(page, next, inUse)));
   }
 
   private static Reply state(Call call, int status, Optional<KeptPlan> plan) {
@@ -269,9 +279,17 @@ final class PlanRoutes {
 
   private static Reply remove(Call call) {
     String id = call.path("id");
-    if (!call.studio().plans().remove(id)) {
-      throw Refusal.notThere("plan " + id);
-    }
-    return Reply.empty(Status.DONE);
+    return switch (call.studio().plans().remove(id, call.studio().now())) {
+      case DONE -> Reply.empty(Status.DONE);
+      case NOT_THERE -> throw Refusal.notThere("plan " + id);
+      case RUNNING ->
+          throw stays("Under way", id, "is being laid out. Stop it first; once it is over, remove");
+      case IN_USE ->
+          throw stays("In use", id, "is the plan in use. Work by another first, then remove");
+    };
+  }
+
+  private static Refusal stays(String title, String id, String why) {
+    return new Refusal(Problem.of(Status.CONFLICT, title, "Plan " + id + " " + why + " it."));
   }
 }

@@ -93,7 +93,18 @@ final class SnapshotRoutes {
                 .answering(
                     Answer.of(
                         Status.OK, "The studio is as it was.", JournalRoutes.REVISION, "ETag")),
-            SnapshotRoutes::restore));
+            SnapshotRoutes::restore),
+        new Route(
+            operation(
+                    "DELETE",
+                    "/api/snapshots/{id}",
+                    "removeSnapshot",
+                    "No such snapshot any more.",
+                    "For good. The studio and its journal stay as they are, and what was put back"
+                        + " from it stays back.")
+                .with(Parameter.path("id", "Which snapshot.", "6f1b…"))
+                .answering(Answer.empty(Status.DONE, "It is gone.")),
+            SnapshotRoutes::remove));
   }
 
   private static Operation operation(
@@ -144,5 +155,13 @@ final class SnapshotRoutes {
         .restore(call.who(), id, JournalRoutes.seen(call))
         .map(kept -> JournalRoutes.revision(call, kept))
         .orElseThrow(() -> Refusal.notThere("snapshot " + id));
+  }
+
+  private static Reply remove(Call call) {
+    String id = call.path("id");
+    if (!call.studio().removeSnapshot(id)) {
+      throw Refusal.notThere("snapshot " + id);
+    }
+    return Reply.empty(Status.DONE);
   }
 }

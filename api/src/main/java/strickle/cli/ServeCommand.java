@@ -136,7 +136,8 @@ final class ServeCommand implements Runnable {
 
   private Database opened() {
     if (database.isEmpty()) {
-      return Database.inFolder(data.map(Path::of).orElseGet(ServeCommand::usualFolder));
+      return Database.inFolder(
+          data.map(Path::of).orElseGet(ServeCommand::usualFolder), here.clock());
     }
     if (data.isPresent()) {
       throw refusal("--data", "a folder beside --database", "one of them");

@@ -59,7 +59,7 @@ public final class DailyCopies {
   }
 
   private void keep(Path folder, LocalDate today) throws IOException {
-    Path copy = folder.resolve("strickle-" + today + ".db");
+    Path copy = of(folder, today);
     if (Files.exists(copy)) {
       return;
     }
@@ -72,19 +72,33 @@ public final class DailyCopies {
     }
     Files.move(begun, copy, StandardCopyOption.ATOMIC_MOVE);
     // What a clock that went wrong has dated in the future takes no place of those up to today.
-    List<Path> due = all(folder).stream().filter(one -> one.compareTo(copy) <= 0).toList();
-    for (Path old : due.stream().skip(KEPT).toList()) {
+    for (Path old : upTo(folder, today).stream().skip(KEPT).toList()) {
       Files.deleteIfExists(old);
     }
   }
 
-  /** The newest copy of the file in a folder. */
-  static Optional<Path> newest(Path dataFolder) {
+  /**
+   * The newest copy of the file in a folder. One that a clock that went wrong has dated in the
+   * future is older than it says, so it is named only where there is no other.
+   *
+   * @param today what day it is (UTC)
+   */
+  static Optional<Path> newest(Path dataFolder, LocalDate today) {
+    Path folder = dataFolder.resolve(FOLDER);
     try {
-      return all(dataFolder.resolve(FOLDER)).stream().findFirst();
+      return Stream.concat(upTo(folder, today).stream(), all(folder).stream()).findFirst();
     } catch (IOException unreadable) {
       return Optional.empty();
     }
+  }
+
+  private static Path of(Path folder, LocalDate day) {
+    return folder.resolve("strickle-" + day + ".db");
+  }
+
+  private static List<Path> upTo(Path folder, LocalDate day) throws IOException {
+    Path last = of(folder, day);
+    return all(folder).stream().filter(one -> one.compareTo(last) <= 0).toList();
   }
 
   // Newest first.

@@ -1,6 +1,7 @@
 package strickle.store;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import org.jdbi.v3.core.Handle;
 
 /** Finds out that a studio's file is damaged before anything is done to it, and says what helps. */
@@ -18,15 +19,19 @@ final class DamagedFile {
     }
   }
 
-  /** Trouble with the file in a folder, with where it is and the copy that could replace it. */
-  static StoreTrouble told(Path folder, StoreTrouble trouble) {
+  /**
+   * Trouble with the file in a folder, with where it is and the copy that could replace it.
+   *
+   * @param today what day it is (UTC): a copy that is dated later is no new one
+   */
+  static StoreTrouble told(Path folder, StoreTrouble trouble, LocalDate today) {
     if (trouble.kind() == StoreTrouble.Kind.LOCKED) {
       return trouble;
     }
     String where = "the file is " + folder.resolve(SqliteFile.NAME);
     String copy =
         trouble.kind() == StoreTrouble.Kind.CORRUPT
-            ? DailyCopies.newest(folder)
+            ? DailyCopies.newest(folder, today)
                 .map(file -> ", the newest copy " + file)
                 .orElse(", there is no copy")
             : "";

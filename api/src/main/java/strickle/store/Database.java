@@ -3,6 +3,9 @@ package strickle.store;
 import com.zaxxer.hikari.HikariConfig;
 import com.zaxxer.hikari.HikariDataSource;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.Optional;
 import java.util.concurrent.Semaphore;
 import java.util.function.Function;
@@ -53,12 +56,21 @@ public final class Database implements AutoCloseable {
    * @throws StoreTrouble when that cannot be done, or another program serves the same folder
    */
   public static Database inFolder(Path folder) {
+    return inFolder(folder, Clock.systemUTC());
+  }
+
+  /**
+   * The same.
+   *
+   * @param clock says what day it is (UTC), so that of a damaged file the newest copy can be named
+   */
+  public static Database inFolder(Path folder, Clock clock) {
     FolderLock lock = FolderLock.of(folder);
     try {
       return sound(folder, lock);
     } catch (StoreTrouble trouble) {
       lock.close();
-      throw DamagedFile.told(folder, trouble);
+      throw DamagedFile.told(folder, trouble, LocalDate.ofInstant(clock.instant(), ZoneOffset.UTC));
     } catch (RuntimeException failed) {
       lock.close();
       throw failed;

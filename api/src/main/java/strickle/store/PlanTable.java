@@ -122,9 +122,24 @@ final class PlanTable {
         .execute();
   }
 
+  /** The newest plan that came out as this text; nothing when none did. */
+  static Optional<String> same(Handle handle, String studio, String result) {
+    return handle
+        .createQuery(
+            "select id from plan where studio_id = :studio and result = :result"
+                + " order by number desc limit 1")
+        .bind("studio", studio)
+        .bind("result", result)
+        .mapTo(String.class)
+        .findOne();
+  }
+
+  /** Removes one that is not being laid out; whether there was such a one. */
   static boolean remove(Handle handle, String studio, String id) {
     return handle
-            .createUpdate("delete from plan where studio_id = :studio and id = :id")
+            .createUpdate(
+                "delete from plan"
+                    + " where studio_id = :studio and id = :id and state <> 'running'")
             .bind("studio", studio)
             .bind("id", id)
             .execute()

@@ -7,6 +7,7 @@ import java.util.UUID;
 import strickle.book.Book;
 import strickle.json.BookPart;
 import strickle.json.BookParts;
+import strickle.json.ItemFile;
 import strickle.json.MeshPart;
 import strickle.json.PlanFile;
 import strickle.json.StudioFile;
@@ -144,11 +145,56 @@ public final class Plans {
   }
 
   /**
-   * Removes a plan; if it is being laid out, that ends soon.
+   * Which of the plans is the one a studio works by: the newest that is the same to the letter. A
+   * plan that is over never changes, so that follows from what the studio holds.
    *
-   * @return whether there was one
+   * @param now what the studio holds
+   * @return its id; nothing when none is in use, or it is not among the plans any more
    */
-  public boolean remove(String id) {
-    return database.write(handle -> PlanTable.remove(handle, studio, id));
+  public Optional<String> inUse(Kept now) {
+    return now.workedOut(InUse.class, this::sought).id();
+  }
+
+  private record InUse(Optional<String> id) {}
+
+  private InUse sought(Kept now) {
+    return new InUse(
+        now.entries()
+            .find(StudioFile.PLAN_IN_USE, StudioFile.CURRENT)
+            .map(Entry::body)
+            .map(ItemFile::pretty)
+            .flatMap(plan -> database.read(handle -> PlanTable.same(handle, studio, plan))));
+  }
+
+  /** What comes of removing a plan. */
+  public enum Removal {
+    /** It is gone. */
+    DONE,
+    /** There is none of this id. */
+    NOT_THERE,
+    /** It is being laid out, so it is still there. */
+    RUNNING,
+    /** The studio works by it, so it is still there. */
+    IN_USE
+  }
+
+  /**
+   * Removes a plan and the book it is of, unless it is being laid out or the studio works by it.
+   * What was in use before stays in the journal whole, so undo and redo need no plan from here.
+   *
+   * @param now what the studio holds
+   */
+  public Removal remove(String id, Kept now) {
+    if (inUse(now).filter(id::equals).isPresent()) {
+      return Removal.IN_USE;
+    }
+    return database.write(
+        handle -> {
+          if (PlanTable.remove(handle, studio, id)) {
+            return Removal.DONE;
+          }
+          boolean there = PlanTable.find(handle, studio, id).isPresent();
+          return there ? Removal.RUNNING : Removal.NOT_THERE;
+        });
   }
 }

@@ -59,12 +59,14 @@ final class SnapshotTable {
         .findOne();
   }
 
-  static void remove(Handle handle, String studio, String id) {
-    handle
-        .createUpdate("delete from snapshot where studio_id = :studio and id = :id")
-        .bind("studio", studio)
-        .bind("id", id)
-        .execute();
+  /** Removes one; whether there was such a one. */
+  static boolean remove(Handle handle, String studio, String id) {
+    return handle
+            .createUpdate("delete from snapshot where studio_id = :studio and id = :id")
+            .bind("studio", studio)
+            .bind("id", id)
+            .execute()
+        > 0;
   }
 
   private static Snapshot snapshot(ResultSet row) throws SQLException {

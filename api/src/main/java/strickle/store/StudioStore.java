@@ -33,8 +33,8 @@ public final class StudioStore {
     this.database = database;
     this.studio = studio;
     this.clock = clock;
-    this.keeping = new SnapshotKeeping(studio.id(), clock);
     this.creations = new Creations(studio.id(), clock);
+    this.keeping = new SnapshotKeeping(studio.id(), clock, creations);
   }
 
   /** Which studio it is. */
@@ -148,6 +148,7 @@ public final class StudioStore {
             .map(difference -> kind == Kind.UNDO ? difference.reversed() : difference)
             .toList();
     State state = kind == Kind.UNDO ? State.UNDONE : State.DONE;
+    keeping.keepTheDay(handle, now);
     JournalTable.setState(handle, studio.id(), line.number(), state);
     OptionalLong of = OptionalLong.of(line.number());
     note(handle, new By(who, line.what()), kind, of, differences);
@@ -244,25 +245,18 @@ public final class StudioStore {
       return Optional.of(takeSnapshot(why));
     }
     Kept now = now();
-    String id =
-        database.write(
-            handle -> {
-              StudioTable.hold(handle, studio.id());
-              return creations
-                  .replied(handle, once.get())
-                  .orElseGet(
-                      () -> {
-                        String made = keeping.take(handle, now, why).id();
-                        creations.remember(handle, once.get(), made);
-                        return made;
-                      });
-            });
+    String id = database.write(handle -> keeping.take(handle, now, why, once.get()));
     return snapshots().stream().filter(snapshot -> snapshot.id().equals(id)).findFirst();
   }
 
   /** The snapshots there are, newest first. */
   public List<Snapshot> snapshots() {
     return database.read(handle -> SnapshotTable.all(handle, studio.id()));
+  }
+
+  /** Removes a snapshot; whether there was such a one. */
+  public boolean removeSnapshot(String id) {
+    return database.write(handle -> SnapshotTable.remove(handle, studio.id(), id));
   }
 
   /** The studio file of a snapshot. */

@@ -120,6 +120,7 @@ class EveryOperationTest {
     ask("POST", place + "/stop", "");
     ask("POST", place + "/accept", "", "If-Match", tag("/api/book"));
     ask("GET", "/api/plan-in-use", "");
+    ask("GET", "/api/plans", "");
     String anew =
         ask("POST", "/api/replan", "{\"now\": \"2027-03-01T08:00\", \"schedules\": 5}")
             .headers()
@@ -267,6 +268,7 @@ class EveryOperationTest {
     ask("GET", "/api/snapshots", "");
     ask("GET", "/api/snapshots/" + snapshot, "");
     ask("POST", "/api/snapshots/" + snapshot + "/restore", "", "If-Match", tag("/api/book"));
+    ask("DELETE", "/api/snapshots/" + snapshot, "");
     String file = ask("GET", "/api/export", "").body();
     ask("PUT", "/api/export", file, "If-Match", tag("/api/export"));
     ask("GET", "/api/demo?castings=1&seed=1", "");

@@ -60,7 +60,8 @@ final class FuzzSequence {
         Step.of("POST", "/api/snapshots/{id}/restore", "/api/snapshots/ID/restore", ""),
         Step.of("GET", "/api/export", "/api/export", ""),
         Step.of("PUT", "/api/export", "/api/export", file).with(TAG),
-        Step.of("POST", "/api/undo", "/api/undo", ""));
+        Step.of("POST", "/api/undo", "/api/undo", ""),
+        Step.of("DELETE", "/api/snapshots/{id}", "/api/snapshots/ID", ""));
   }
 
   /** A plan from its asking to its use, with something that happened to it. */

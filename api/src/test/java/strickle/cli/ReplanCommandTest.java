@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import strickle.json.BookFile;
 import strickle.json.PlanFile;
@@ -114,6 +116,21 @@ class ReplanCommandTest {
     Shell.Result result =
         replan("--now", "noon", "--frozen-hours", "-1", "--frozen-until", "2027-04-06");
     assertEquals(List.of("--now", "--frozen-hours", "--frozen-hours"), result.paths());
+  }
+
+  @Test
+  @Timeout(value = 60, unit = TimeUnit.SECONDS)
+  void aTimeYearsAfterThePlanIsRefusedAtOnceWithWhatWouldBeRight() {
+    for (String now : List.of("2199-12-31", "2035-01-01T10:00")) {
+      Shell.Result result = replan("--now", now);
+      assertEquals(Outcome.WRONG, result.code(), result.err());
+      assertEquals("", result.out());
+      assertEquals(List.of("--now"), result.paths());
+      String fault = result.faults().get(0);
+      assertTrue(fault.startsWith("--now: found " + now), fault);
+      assertTrue(fault.contains("a time not after 20"), fault);
+      assertTrue(fault.contains(", 1000 days after the end of the plan"), fault);
+    }
   }
 
   @Test

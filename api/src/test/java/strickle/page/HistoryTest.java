@@ -2,9 +2,11 @@ package strickle.page;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.options.AriaRole;
 import java.nio.file.Path;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
@@ -15,6 +17,18 @@ import org.junit.jupiter.api.io.TempDir;
 /** What was done to the studio, taken back and put in again; and kept states to go back to. */
 @BrowserTest
 class HistoryTest {
+
+  private static final String[] JSON = {"Content-Type", "application/json"};
+
+  /** Whether what has focus, through all shadows, says this. */
+  private static final String HAS_FOCUS =
+      """
+      words => {
+        let e = document.activeElement;
+        while (e?.shadowRoot?.activeElement) { e = e.shadowRoot.activeElement; }
+        return e?.textContent === words;
+      }
+      """;
 
   @TempDir Path folder;
 
@@ -101,5 +115,62 @@ class HistoryTest {
       assertThat(screen.text("It is taken back.")).isVisible();
       assertTrue(house.get("/api/forms/drum-a").contains("drum of ash"));
     }
+  }
+
+  @Test
+  void aKeptStateIsRemovedAfterAQuestionAndNothingElseIs() {
+    house.send("POST", "/api/snapshots", "{\"why\": \"before the cold\"}", JSON);
+    try (Screen screen = Screen.of(house, Look.NARROW)) {
+      screen.open("/history");
+      Locator row = rows(screen, "s-snapshots", "before the cold");
+      inRow(row, "Remove the state of").press("Enter");
+      screen.picture("history-remove").isAccessible();
+      screen.page().keyboard().press("Escape");
+      assertThat(row).isVisible();
+      inRow(row, "Remove the state of").press("Enter");
+      screen.button("Remove this state").press("Enter");
+      assertThat(screen.text(Pattern.compile("^The state of .* is removed"))).isVisible();
+      assertThat(row).hasCount(0);
+      screen.page().waitForFunction(HAS_FOCUS, "Kept states");
+      assertFalse(house.get("/api/snapshots").contains("before the cold"));
+      assertTrue(house.get("/api/forms/drum-a").contains("drum of oak"));
+    }
+  }
+
+  @Test
+  void aPlanIsRemovedAfterAQuestionButNotTheOneInUse() {
+    house.workByAPlan(1);
+    String first = house.get("/api/plan-in-use");
+    house.workByAPlan(300);
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      screen.open("/history");
+      Locator inUse = rows(screen, "s-plans", "the plan you work by");
+      assertThat(inUse).hasCount(1);
+      assertThat(inUse.getByRole(AriaRole.BUTTON)).hasCount(0);
+      Locator other = rows(screen, "s-plans", "handwork").last();
+      assertThat(other.getByRole(AriaRole.LINK)).isVisible();
+      inRow(other, "Remove the plan of").press("Enter");
+      screen.picture("history-remove-plan").isAccessible();
+      screen.button("Remove this plan").press("Enter");
+      assertThat(screen.text(Pattern.compile("^The plan of .* is removed"))).isVisible();
+      assertThat(rows(screen, "s-plans", "handwork")).hasCount(1);
+      screen.page().waitForFunction(HAS_FOCUS, "Plans that were laid out");
+      screen.button("Take the last change back").click();
+      assertThat(screen.text("The last change is taken back.")).isVisible();
+      assertEquals(first, house.get("/api/plan-in-use"));
+      screen.hadNoTroubles();
+    }
+  }
+
+  private static Locator rows(Screen screen, String list, String words) {
+    return screen
+        .page()
+        .locator(list + " li")
+        .filter(new Locator.FilterOptions().setHasText(words));
+  }
+
+  private static Locator inRow(Locator row, String name) {
+    Pattern begins = Pattern.compile("^" + name);
+    return row.getByRole(AriaRole.BUTTON, new Locator.GetByRoleOptions().setName(begins));
   }
 }

@@ -15,6 +15,8 @@ import java.time.Instant;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -78,6 +80,35 @@ class DailyCopiesTest {
     assertEquals(28, names.size());
     assertEquals("strickle-2027-04-06.db", names.get(0));
     assertEquals("strickle-2027-04-19.db", names.get(13));
+  }
+
+  @Test
+  void ofADamagedFileTheNewestCopyUpToTodayIsNamedAndOneOfTheFutureOnlyWhereThereIsNoOther()
+      throws IOException {
+    try (Database database = Database.inFolder(folder)) {
+      made(database);
+      DailyCopies copies = new DailyCopies(database, clock);
+      for (String day : List.of("2099-01-01", "2027-04-05", "2027-04-06")) {
+        clock.set(Instant.parse(day + "T09:00:00Z"));
+        copies.keep();
+      }
+    }
+    Files.writeString(folder.resolve("strickle.db"), "a letter to the bank ".repeat(99));
+    assertEquals("strickle-2027-04-06.db", named());
+    clock.set(Instant.parse("2027-04-05T00:00:00Z"));
+    assertEquals("strickle-2027-04-05.db", named());
+    clock.set(Instant.parse("2027-04-04T23:59:59Z"));
+    assertEquals("strickle-2099-01-01.db", named());
+    assertEquals(3, copies().size());
+  }
+
+  private String named() {
+    StoreTrouble trouble = assertThrows(StoreTrouble.class, () -> Database.inFolder(folder, clock));
+    Matcher copy =
+        Pattern.compile("the newest copy \\S*(strickle-[0-9-]+\\.db)")
+            .matcher(trouble.getMessage());
+    assertTrue(copy.find(), trouble.getMessage());
+    return copy.group(1);
   }
 
   @Test

@@ -195,6 +195,34 @@ abstract class StudioStoreRules {
   }
 
   @Test
+  void aCreationIsForgottenAfterSevenDays() {
+    created(new Once("key-1", "hash"), "once-1");
+    clock.set(Instant.parse("2027-04-12T09:00:00Z"));
+    created(new Once("key-2", "hash"), "once-2");
+    assertEquals(2, rows("creation"));
+    clock.set(Instant.parse("2027-04-12T09:00:01Z"));
+    created(new Once("key-3", "hash"), "once-3");
+    assertEquals(2, rows("creation"));
+  }
+
+  @Test
+  void sessionsThatHaveEndedGoWhenTheNextIsOpened() {
+    String id = studio.studio().id();
+    studios.openSession(id, "first", Instant.parse("2027-04-06T00:00:00Z"));
+    studios.openSession(id, "second", Instant.parse("2027-04-07T00:00:00Z"));
+    clock.set(Instant.parse("2027-04-06T00:00:00Z"));
+    assertEquals(Optional.empty(), studios.session("first"));
+    studios.openSession(id, "third", Instant.parse("2027-04-08T00:00:00Z"));
+    assertEquals(2, rows("session"));
+    assertTrue(studios.session("second").isPresent());
+  }
+
+  private int rows(String table) {
+    return database.read(
+        handle -> handle.createQuery("select count(*) from " + table).mapTo(Integer.class).one());
+  }
+
+  @Test
   void theFirstChangeOfADayKeepsTheDayBefore() {
     studio.change(by("one"), station("rack-1", 1));
     studio.change(by("two"), station("rack-2", 1));
@@ -205,6 +233,47 @@ abstract class StudioStoreRules {
     Kept restored = studio.restore("maren", snapshots.get(1).id()).orElseThrow();
     assertEquals(BOOK, restored.book());
     assertTrue(studio.undo("maren").orElseThrow().entries().find("stations", "rack-3").isPresent());
+  }
+
+  @Test
+  void anUndoThatComesFirstOnADayKeepsTheDayBeforeToo() {
+    studio.change(by("one"), station("rack-1", 1));
+    Kept evening = studio.change(by("two"), station("rack-2", 1));
+    clock.set(Instant.parse("2027-04-06T07:00:00Z"));
+    studio.undo("maren");
+    studio.change(by("three"), station("rack-3", 1));
+    List<Snapshot> snapshots = studio.snapshots();
+    assertEquals(2, snapshots.size());
+    Kept restored = studio.restore("maren", snapshots.get(0).id()).orElseThrow();
+    assertEquals(evening.book(), restored.book());
+  }
+
+  @Test
+  void aSnapshotThatIsRemovedIsGoneAndNothingElse() {
+    studio.change(by("one"), station("rack-1", 1));
+    String day = studio.snapshots().get(0).id();
+    String asked = studio.takeSnapshot("before the fair").id();
+    Kept before = studio.now();
+    List<JournalLine> journal = studio.journal(Long.MAX_VALUE, 10);
+    StudioStore other = studios.create("Birch Yard", Optional.of("hash"), BookParts.of(BOOK));
+    assertFalse(other.removeSnapshot(asked));
+    assertTrue(studio.removeSnapshot(asked));
+    assertFalse(studio.removeSnapshot(asked));
+    assertEquals(Optional.empty(), studio.restore("maren", asked));
+    assertEquals(List.of(day), studio.snapshots().stream().map(Snapshot::id).toList());
+    assertEquals(before, reopened().now());
+    assertEquals(journal, studio.journal(Long.MAX_VALUE, 10));
+  }
+
+  @Test
+  void theSnapshotOfADayThatWasRemovedIsNotTakenAgainThatDay() {
+    studio.change(by("one"), station("rack-1", 1));
+    assertTrue(studio.removeSnapshot(studio.snapshots().get(0).id()));
+    studio.change(by("two"), station("rack-2", 1));
+    assertEquals(List.of(), studio.snapshots());
+    clock.set(Instant.parse("2027-04-06T07:00:00Z"));
+    studio.change(by("three"), station("rack-3", 1));
+    assertEquals(1, studio.snapshots().size());
   }
 
   @Test

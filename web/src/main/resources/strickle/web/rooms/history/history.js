@@ -6,11 +6,12 @@ import {studio} from '../../app/studio.js';
 import {say} from '../../app/words.js';
 import {tell} from '../../parts/undo.js';
 import './line.js';
+import './plans.js';
 import './snapshots.js';
 
 const PAGE = 50;
 
-/** What was done to the studio, line by line, with undo and redo; and the states that are kept. */
+/** What was done to the studio, line by line, with undo and redo; and the states and plans that are kept. */
 class HistoryRoom extends Room {
 
   static properties = {lines: {state: true}, next: {state: true}, problem: {state: true}};
@@ -71,7 +72,7 @@ class HistoryRoom extends Room {
     if (this.problem) {
       return html`<s-trouble .problem=${this.problem} @again=${this.again}></s-trouble>`;
     }
-    return html`${this.#journal()}${this.lines ? html`<s-snapshots></s-snapshots>` : ''}`;
+    return html`${this.#journal()}${this.lines ? html`<s-snapshots></s-snapshots><s-plans></s-plans>` : ''}`;
   }
 
   #journal() {

@@ -1,31 +1,28 @@
-import {LitElement, css, html} from 'lit';
+import {LitElement, html} from 'lit';
 import {sheet} from '../../parts/sheet.js';
-import {get, post, saveAs} from '../../app/service.js';
+import {all, get, post, remove, saveAs} from '../../app/service.js';
 import {studio} from '../../app/studio.js';
 import {showMoment} from '../../app/times.js';
 import {say} from '../../app/words.js';
 import {tell} from '../../parts/undo.js';
+import {keptSheet} from './kept-sheet.js';
 import '../../parts/dialog.js';
 import '../../parts/field.js';
 import '../../parts/form.js';
 
-/** The states of the studio that are kept: keeping one, going back to one, saving one as a file. */
+/** The states of the studio that are kept: keeping one, going back to one, saving one as a file, removing one. */
 class Snapshots extends LitElement {
 
-  static properties = {items: {state: true}, why: {state: true}, chosen: {state: true}, problem: {state: true}};
+  static properties = {items: {state: true}, why: {state: true}, chosen: {state: true}, leaving: {state: true}, problem: {state: true}};
 
-  static styles = [sheet, css`
-    :host { margin-block-start: var(--s5); max-width: 60rem; }
-    ul { list-style: none; padding: 0; margin-block: var(--s3); }
-    li { display: flex; flex-wrap: wrap; align-items: center; gap: var(--s2) var(--s3); padding: var(--s2) 0; border-block-end: var(--border) solid var(--line); }
-    li span { flex: 1 1 16rem; }
-  `];
+  static styles = [sheet, keptSheet];
 
   constructor() {
     super();
     this.items = null;
     this.why = '';
     this.chosen = null;
+    this.leaving = null;
     this.problem = null;
   }
 
@@ -36,17 +33,18 @@ class Snapshots extends LitElement {
 
   async #read() {
     try {
-      this.items = (await get('/api/snapshots')).body.items;
+      this.items = await all('/api/snapshots');
+      this.problem = null;
     } catch (problem) {
       this.problem = problem;
     }
   }
 
   render() {
-    return html`<h2>${say('history.snapshots')}</h2><p>${say('history.snapshotsText')}</p>
+    return html`<h2 tabindex="-1">${say('history.snapshots')}</h2><p>${say('history.snapshotsText')}</p>
       ${this.problem ? html`<s-trouble .problem=${this.problem} @again=${() => this.#read()}></s-trouble>` : this.#list()}
       ${this.items ? this.#form() : ''}
-      ${this.#asking()}`;
+      ${this.#asking()}${this.#askingToRemove()}`;
   }
 
   #form() {
@@ -68,7 +66,8 @@ class Snapshots extends LitElement {
     return this.items.length === 0 ? html`<p class="quiet">${say('history.noSnapshots')}</p>` : html`<ul>${this.items.map(item => html`<li>
       <span><b>${showMoment(item.at)}</b> ${item.why}</span>
       <button @click=${() => this.#save(item)}>${say('history.save')}</button>
-      <button @click=${() => (this.chosen = item)}>${say('history.restore')}</button></li>`)}</ul>`;
+      <button @click=${() => (this.chosen = item)}>${say('history.restore')}</button>
+      <button aria-label=${say('history.removeOf', {at: showMoment(item.at)})} @click=${() => (this.leaving = item)}>${say('parts.remove')}</button></li>`)}</ul>`;
   }
 
   async #save(item) {
@@ -93,6 +92,28 @@ class Snapshots extends LitElement {
       tell(problem.message);
     }
     await this.#read();
+  }
+
+  #askingToRemove() {
+    const at = this.leaving ? showMoment(this.leaving.at) : '';
+    return html`<s-dialog .open=${this.leaving !== null} heading=${say('history.removeHeading', {at})} @close=${() => (this.leaving = null)}>
+      <p>${say('history.removeText')}</p>
+      <button slot="foot" class="do" @click=${this.#remove}>${say('history.removeState')}</button></s-dialog>`;
+  }
+
+  async #remove() {
+    const {id, at} = this.leaving;
+    this.leaving = null;
+    try {
+      await remove(`/api/snapshots/${id}`);
+      tell(say('history.stateRemoved', {at: showMoment(at)}));
+      await this.#read();
+      await this.updateComplete;
+      this.renderRoot.querySelector('h2').focus(); // the button that was pressed is gone
+    } catch (problem) {
+      tell(problem.message);
+      await this.#read();
+    }
   }
 }
 
