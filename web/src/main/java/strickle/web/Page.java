@@ -8,6 +8,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * The page as files by name, its modules also put together in packs. What is not among them cannot
@@ -25,7 +26,8 @@ public final class Page {
 
   private final String print;
   private final Map<String, PageFile> files;
-  private final Map<String, PageFile> documents;
+  private final Map<String, PageFile> documents = new TreeMap<>();
+  private final Map<String, PageFile> askingDocuments = new TreeMap<>();
   private final String policy;
 
   private Page(String print, Map<String, PageFile> files) {
@@ -33,10 +35,13 @@ public final class Page {
     this.files = files;
     Set<String> rooms = rooms(files.keySet());
     Shell shell = new Shell(files, rooms, "/page/" + print + "/");
-    this.documents = new TreeMap<>();
-    documents.put("", shell.document(""));
-    rooms.forEach(room -> documents.put(room, shell.document(room)));
-    this.policy = policy(shell.inlinePrint());
+    Stream.concat(Stream.of(""), rooms.stream())
+        .forEach(
+            room -> {
+              documents.put(room, shell.document(room, false));
+              askingDocuments.put(room, shell.document(room, true));
+            });
+    this.policy = policy(shell.inlinePrints());
   }
 
   /**
@@ -108,12 +113,12 @@ public final class Page {
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
-  // Nothing from anywhere else, no inline scripts but the import map, no strings run as code.
-  private static String policy(String importMap) {
+  // Nothing from anywhere else, no inline scripts but those known by hash, no strings run as code.
+  private static String policy(String inline) {
     return String.join(
         "; ",
         "default-src 'none'",
-        "script-src 'self' " + importMap,
+        "script-src 'self' " + inline,
         "style-src 'self'",
         "img-src 'self' data: blob:",
         "connect-src 'self'",
@@ -133,9 +138,11 @@ public final class Page {
    * The document to show at a room's address.
    *
    * @param room its name, or empty for the first address
+   * @param studioIsOpen whether a studio is open to the reader: then the document asks for it at
+   *     once
    */
-  public Optional<PageFile> document(String room) {
-    return Optional.ofNullable(documents.get(room));
+  public Optional<PageFile> document(String room, boolean studioIsOpen) {
+    return Optional.ofNullable((studioIsOpen ? askingDocuments : documents).get(room));
   }
 
   /** The Content-Security-Policy that its documents need, without anything unsafe. */

@@ -10,14 +10,16 @@ import java.util.stream.Stream;
 
 /**
  * Makes the document of a room out of {@code index.html}: the place where the files stand is put
- * in, the import map sends each room's module to its pack, and the packs that the room needs are
- * named at once.
+ * in, the import map sends each room's module to its pack, the packs that the room needs are named
+ * at once, and where a studio is open its script asks for that studio before anything else.
  */
 final class Shell {
 
   private static final String PLACE = "{page}";
   private static final String ROOM = "{room}";
   private static final String PRELOADS = "<!-- modules -->";
+  private static final String ASKING = "<!-- asking -->\n";
+  private static final String ASKING_FILE = "asking.js";
   private static final Pattern IMPORT_MAP =
       Pattern.compile("<script type=\"importmap\">(.*?)</script>", Pattern.DOTALL);
   private static final Pattern LINE_OF_ROOM = Pattern.compile("\n[^\n]*\\{room\\}[^\n]*");
@@ -40,7 +42,11 @@ final class Shell {
   }
 
   private static String index(Map<String, PageFile> files) {
-    return new String(files.get("index.html").bytes(), StandardCharsets.UTF_8);
+    return text(files, "index.html");
+  }
+
+  private static String text(Map<String, PageFile> files, String name) {
+    return new String(files.get(name).bytes(), StandardCharsets.UTF_8);
   }
 
   /** What the import map names besides rooms: to files and folders of the page. */
@@ -69,23 +75,25 @@ final class Shell {
     return found.group(1);
   }
 
-  /** What the policy of its answer must let through: the import map, by its hash. */
-  String inlinePrint() {
-    return Prints.policy(importMap(template));
+  /** What the policy of its answer must let through: the import map and the script, by hash. */
+  String inlinePrints() {
+    return Prints.policy(importMap(template)) + " " + Prints.policy(text(files, ASKING_FILE));
   }
 
   /**
    * The document of a room.
    *
    * @param room its name, or empty for none
+   * @param asks whether it asks for a studio, which must be open then
    */
-  PageFile document(String room) {
+  PageFile document(String room, boolean asks) {
     String links =
         Stream.of(Packs.CORE, Packs.of(room), "words/en/" + room + ".js")
             .filter(files::containsKey)
             .map(name -> "<link rel=\"modulepreload\" href=\"" + place + name + "\">")
             .collect(Collectors.joining("\n"));
-    String text = template.replace(PRELOADS, links);
+    String asking = asks ? "<script>" + text(files, ASKING_FILE) + "</script>\n" : "";
+    String text = template.replace(ASKING, asking).replace(PRELOADS, links);
     return new PageFile("index.html", text.getBytes(StandardCharsets.UTF_8));
   }
 }

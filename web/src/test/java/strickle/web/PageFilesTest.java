@@ -62,7 +62,7 @@ class PageFilesTest {
   @Test
   void theDocumentOfARoomNamesThePacksAndWordsItBeginsWithAndNothingElse() {
     String at = "/page/" + page.print() + "/";
-    String document = text(page.document("week").orElseThrow());
+    String document = text(page.document("week", true).orElseThrow());
     List<String> named =
         Pattern.compile("<link rel=\"modulepreload\" href=\"" + at + "([^\"]+)\">")
             .matcher(document)
@@ -81,9 +81,14 @@ class PageFilesTest {
   }
 
   @Test
-  void theDocumentHasNoInlineScriptButTheImportMapAndNoInlineStyle() {
-    String document = text(page.document("").orElseThrow());
-    assertEquals(1, Pattern.compile("<script(?![^>]*\\ssrc=)").matcher(document).results().count());
+  void aDocumentHasNoInlineScriptButTheImportMapAndWhatAsksForAStudioThatIsOpen() {
+    Pattern inline = Pattern.compile("<script(?![^>]*\\ssrc=)");
+    String closed = text(page.document("", false).orElseThrow());
+    assertEquals(1, inline.matcher(closed).results().count());
+    assertFalse(closed.contains("/api/"), closed);
+    String document = text(page.document("", true).orElseThrow());
+    assertEquals(2, inline.matcher(document).results().count());
+    assertTrue(document.contains("'/api/book'"), document);
     assertFalse(Pattern.compile("<style|\\sstyle=|\\son[a-z]+=").matcher(document).find());
   }
 

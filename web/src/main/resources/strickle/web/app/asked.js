@@ -3,7 +3,12 @@
  * the page begins: later it would be an old one.
  */
 
-/** The answer to come, or null when it was not asked for, is taken already, or could not be had. */
+/**
+ * The answer to a path.
+ *
+ * @param {string} path
+ * @returns {Promise<?Response>} null when it was not asked for, is taken already, or could not be had
+ */
 export async function takeAsked(path) {
   const asked = globalThis.strickleAsked?.[path];
   if (!asked) {
