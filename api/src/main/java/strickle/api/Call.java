@@ -48,6 +48,15 @@ final class Call {
   }
 
   /**
+   * Lets it in, or not.
+   *
+   * @throws Refusal when no studio is open to who asks
+   */
+  void admit() {
+    studio = access.admitted(context);
+  }
+
+  /**
    * The studio it is about.
    *
    * @throws Refusal when there is none yet, or it is not open to who asks

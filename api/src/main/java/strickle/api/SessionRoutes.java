@@ -30,6 +30,7 @@ final class SessionRoutes {
   private static final Duration LASTS = Duration.ofDays(30);
   private static final int TOKEN_BYTES = 32;
   private static final int SECONDS_FOR_ROOM = 5;
+  private static final int MOST_BYTES = 16 * 1024;
 
   /**
    * What opens a studio.
@@ -86,6 +87,7 @@ final class SessionRoutes {
                     "For thirty days, by a cookie that no script can read. Wrong passwords are"
                         + " answered with 401, and after three of them with 429 until the seconds"
                         + " in Retry-After are over, twice as many each time.")
+                .toAnybody()
                 .taking(
                     Shape.of(Opening.class),
                     "{\"studio\": \"Ash Lane\", \"password\": \"a sentence of one's own\"}")
@@ -108,7 +110,8 @@ final class SessionRoutes {
   }
 
   private Reply open(Call call) {
-    Opening opening = call.body(Opening.class);
+    // Whoever has not opened anything yet gets little to send.
+    Opening opening = Message.parse(call.body(MOST_BYTES), Opening.class);
     Optional<StudioName> studio = studios.named(opening.studio()).map(StudioStore::studio);
     String id = studio.map(StudioName::id).orElse("");
     Throttle.Attempt attempt = new Throttle.Attempt(id, address(call.context()));

@@ -114,6 +114,7 @@ final class StudioRoutes {
                     "The studio that is open.",
                     "None on the first start, and none before one is opened by its password: then"
                         + " \"closed\" is true.")
+                .toAnybody()
                 .answering(Answer.of(Status.OK, "It.", Shape.of(StudioNames.class))),
             routes::list),
         new Route(
