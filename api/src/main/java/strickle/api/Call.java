@@ -80,9 +80,9 @@ final class Call {
         : studio().now().told(context.path() + "?" + context.queryString(), answer);
   }
 
-  /** The tag of the studio's book at a revision. */
+  /** The tag of the studio's book as it was at a moment. */
   String tag(Kept kept) {
-    return Etag.of(studio().studio(), kept.revision());
+    return Etag.of(studio().studio(), kept.stand());
   }
 
   /** For the journal. */

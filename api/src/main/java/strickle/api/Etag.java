@@ -7,14 +7,15 @@ import java.util.Arrays;
 import java.util.HexFormat;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import strickle.store.Stand;
 import strickle.store.StudioName;
 
 /** Entity tags (RFC 9110, 8.8.3): equal for equal content, strong. */
 final class Etag {
 
   private static final int HEX_DIGITS = 32;
-  private static final int STUDIO_DIGITS = 8;
-  private static final Pattern OF_REVISION = Pattern.compile("\"r([0-9]{1,18})-[0-9a-f]{8}\"");
+  private static final int STAND_DIGITS = 16;
+  private static final Pattern OF_STAND = Pattern.compile("\"r([0-9]{1,18})-[0-9a-f]{16}\"");
   private static final String ANY = "*";
 
   private Etag() {}
@@ -25,16 +26,18 @@ final class Etag {
   }
 
   /**
-   * The tag of a studio's book: its revision, and which studio it is. A browser that knew another
-   * studio under the same address must not take its book for this one.
+   * The tag of a studio's book: its revision, which studio it is, and the mark of its last change.
+   * A browser that knew another studio under the same address must not take its book for this one;
+   * nor that of a file for that of an older one in its place, which counts the same revisions anew.
    */
-  static String of(StudioName studio, long revision) {
-    return "\"r" + revision + "-" + sha256(studio.id()).substring(0, STUDIO_DIGITS) + '"';
+  static String of(StudioName studio, Stand stand) {
+    String print = sha256(studio.id() + "\n" + stand.mark()).substring(0, STAND_DIGITS);
+    return "\"r" + stand.revision() + "-" + print + '"';
   }
 
   /** The revision in a tag made of one; 0 when it is none. */
   static long revision(String tag) {
-    Matcher parts = OF_REVISION.matcher(tag);
+    Matcher parts = OF_STAND.matcher(tag);
     return parts.matches() ? Long.parseLong(parts.group(1)) : 0;
   }
 

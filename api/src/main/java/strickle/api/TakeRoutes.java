@@ -219,7 +219,7 @@ final class TakeRoutes {
 
   // Also for who takes any book: what was worked out is of the one that was there.
   private static void mustBeAsItWas(Call call, Kept now, Kept present) {
-    if (now.revision() != present.revision()) {
+    if (!now.stand().equals(present.stand())) {
       throw new Refusal(
           Problem.stale(
               "It was changed by somebody else meanwhile; its ETag is "
