@@ -13,7 +13,6 @@ import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import org.eclipse.jetty.server.AbstractConnector;
 import org.eclipse.jetty.server.Connector;
-import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -31,7 +30,6 @@ import strickle.web.Page;
 public final class Service implements AutoCloseable {
 
   private static final Logger LOG = LoggerFactory.getLogger(Service.class);
-  private static final int MOST_CONNECTIONS = 200;
   private static final Duration LAST_REQUESTS = Duration.ofSeconds(5);
   private static final Duration LAST_SILENCE = Duration.ofMillis(200);
 
@@ -185,11 +183,12 @@ public final class Service implements AutoCloseable {
   private static void limit(JavalinConfig config, Gate gate, Listening listening) {
     config.jetty.modifyServer(
         server -> {
+          Doorkeeper doorkeeper = Doorkeeper.of(listening);
+          server.setHandler(doorkeeper);
+          doorkeeper.setHandler(gate);
           gate.setHandler(new GracefulHandler());
-          server.setHandler(gate);
           server.setErrorHandler(new ServerErrors());
           server.setStopTimeout(LAST_REQUESTS.toMillis());
-          server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, server));
         });
     config.jetty.modifyServletContextHandler(
         context -> context.setErrorHandler(new ServerErrors()));

@@ -1,6 +1,5 @@
 package strickle.api;
 
-import io.javalin.http.Context;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
@@ -114,7 +113,8 @@ final class SessionRoutes {
     Opening opening = Message.parse(call.body(MOST_BYTES), Opening.class);
     Optional<StudioName> studio = studios.named(opening.studio()).map(StudioStore::studio);
     String id = studio.map(StudioName::id).orElse("");
-    Throttle.Attempt attempt = new Throttle.Attempt(id, address(call.context()));
+    Throttle.Attempt attempt =
+        new Throttle.Attempt(id, Network.of(call.context().req().getRemoteAddr()));
     throttle.begin(attempt).ifPresent(SessionRoutes::tooOften);
     Optional<String> hash = studio.flatMap(name -> studios.passwordHash(name.id()));
     if (!isRight(opening.password(), hash, attempt)) {
@@ -166,14 +166,6 @@ final class SessionRoutes {
             "Too many passwords were tried; wait " + seconds + " seconds."),
         "Retry-After",
         Long.toString(seconds));
-  }
-
-  // Whoever has one address of IPv6 has all with the same first half.
-  private static String address(Context context) {
-    String address = context.req().getRemoteAddr();
-    String[] groups = address.split(":", -1);
-    int half = 4;
-    return groups.length <= half ? address : String.join(":", List.of(groups).subList(0, half));
   }
 
   private Reply close(Call call) {
