@@ -191,8 +191,13 @@ final class Call {
 
   /** A text as it is told in a fault. */
   static String shown(String text) {
+    return '"' + cut(text) + '"';
+  }
+
+  /** A text without what is too long of it to be told. */
+  static String cut(String text) {
     int longest = 60;
-    return '"' + (text.length() > longest ? text.substring(0, longest) + "…" : text) + '"';
+    return text.length() > longest ? text.substring(0, longest) + "…" : text;
   }
 
   /** By which name, and port, the service was called: one it answers to. */

@@ -1,6 +1,7 @@
 package strickle.api;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
@@ -141,8 +142,9 @@ final class MeshRoutes {
 
   private static String name(Call call) {
     String name = call.path("file");
-    new MeshFile(name, LengthUnit.MM, OptionalDouble.empty());
-    return name;
+    return Queries.told(
+        Map.of(".file", "file"),
+        () -> new MeshFile(name, LengthUnit.MM, OptionalDouble.empty()).file());
   }
 
   private static Entries fitting(Entries after) {

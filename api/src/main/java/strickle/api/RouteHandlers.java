@@ -59,6 +59,7 @@ final class RouteHandlers {
     if (!route.operation().open()) {
       call.admit(); // before anything that costs something, the body above all
     }
+    Queries.check(context.queryParamMap(), route.operation());
     if (!reads(route)) {
       copies.keep();
     }
