@@ -7,6 +7,7 @@ import io.javalin.http.HttpResponseException;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.Map;
+import java.util.Optional;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import strickle.store.DailyCopies;
@@ -76,7 +77,8 @@ final class RouteHandlers {
     answer(context, reply);
   }
 
-  private static void answer(Context context, Reply reply) {
+  private static void answer(Context context, Reply plain) {
+    Reply reply = Packing.of(plain, Optional.ofNullable(context.header("Accept-Encoding")));
     context.status(reply.status());
     reply.headers().forEach(context::header);
     if (!reply.mediaType().isEmpty()) {

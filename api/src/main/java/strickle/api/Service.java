@@ -1,6 +1,7 @@
 package strickle.api;
 
 import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.util.JavalinException;
@@ -173,6 +174,7 @@ public final class Service implements AutoCloseable {
     config.http.prefer405over404 = true;
     config.router.ignoreTrailingSlashes = false; // the contract has one path for each thing
     config.http.maxRequestSize = Long.MAX_VALUE; // each route reads no more than it takes
+    config.http.compressionStrategy = CompressionStrategy.NONE; // Packing does it
     config.http.defaultContentType = "application/json";
     RouteHandlers.addRefusals(config);
     PageRoutes.add(config);
