@@ -26,9 +26,6 @@ final class Call {
   /** Bytes a request may send when nothing else is said. */
   static final int USUAL_BYTES = 8 * 1024 * 1024;
 
-  private static final String WHO = "Strickle-Who";
-  private static final String SOMEBODY = "the studio";
-  private static final int LONGEST_WHO = 80;
   private static final int CHUNK = 16 * 1024;
 
   private final Context context;
@@ -90,12 +87,13 @@ final class Call {
     return new By(who(), what);
   }
 
-  /** Who asks, as they call themselves. */
+  /**
+   * Who asks, as they call themselves.
+   *
+   * @throws Refusal when it is no name
+   */
   String who() {
-    return header(WHO)
-        .map(String::strip)
-        .filter(name -> !name.isEmpty() && name.length() <= LONGEST_WHO)
-        .orElse(SOMEBODY);
+    return Who.of(this);
   }
 
   /** A part of the path. */

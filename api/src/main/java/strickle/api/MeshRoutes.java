@@ -83,6 +83,7 @@ final class MeshRoutes {
                 .with(
                     Parameter.header(
                         Matching.HEADER, "The ETag of the one in whose place it comes.", "\"…\""))
+                .with(Who.PARAMETER)
                 .taking(STL, EXAMPLE)
                 .answering(Answer.of(Status.OK, "It is in its place.", one, "ETag"))
                 .answering(Answer.of(Status.CREATED, "It is kept.", one, "ETag", "Location")),
@@ -94,6 +95,7 @@ final class MeshRoutes {
                     "No such mesh any more.",
                     "Refused while a mould has it.")
                 .with(Matching.PARAMETER)
+                .with(Who.PARAMETER)
                 .answering(Answer.empty(Status.DONE, "It is gone.")),
             MeshRoutes::remove));
   }

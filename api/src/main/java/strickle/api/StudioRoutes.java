@@ -140,6 +140,7 @@ final class StudioRoutes {
                         + " book, meshes, what is noted, the plan in use. One change, which can be"
                         + " undone. The name goes into the book; the studio is opened as before.")
                 .with(Matching.PARAMETER)
+                .with(Who.PARAMETER)
                 .taking(
                     Shape.of(StudioWanted.class),
                     "{\"name\": \"Ash Lane\", \"begin\": \"empty\", \"currency\": \"EUR\","

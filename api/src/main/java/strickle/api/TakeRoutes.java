@@ -120,6 +120,7 @@ final class TakeRoutes {
                 "Worked out once more, of the book and the plan in use as they are, and put in as"
                     + " one change, which can be undone.")
             .with(Matching.PARAMETER)
+            .with(Who.PARAMETER)
             .taking(taken, example)
             .answering(Answer.of(Status.OK, "It is in.", REVISION, "ETag"));
     return new Route(operation, work);
