@@ -130,7 +130,7 @@ final class ItemRoutes {
             .map(Entry::body)
             .orElseThrow(() -> Refusal.notThere(collection.one() + " " + id + " any more"));
     return Reply.json(Status.CREATED, ItemFile.pretty(body))
-        .with("Location", root + "/" + id)
+        .with("Location", Addresses.below(root, id))
         .with("ETag", Etag.of(body));
   }
 

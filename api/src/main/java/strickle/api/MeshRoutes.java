@@ -139,7 +139,7 @@ final class MeshRoutes {
     String json = Message.write(new KeptMesh(name, stl.length));
     Reply reply = Reply.json(made[0] ? Status.CREATED : Status.OK, json);
     Reply tagged = reply.with("ETag", Etag.of(body));
-    return made[0] ? tagged.with("Location", ROOT + "/" + name) : tagged;
+    return made[0] ? tagged.with("Location", Addresses.below(ROOT, name)) : tagged;
   }
 
   private static String name(Call call) {

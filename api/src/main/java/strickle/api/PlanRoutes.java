@@ -227,7 +227,7 @@ final class PlanRoutes {
         .find(id)
         .map(plan -> Reply.json(Status.ACCEPTED, Message.write(plan)))
         .orElseThrow(() -> Refusal.notThere("plan " + id + " any more"))
-        .with("Location", ROOT + "/" + id);
+        .with("Location", Addresses.below(ROOT, id));
   }
 
   /** The moment of a local time in a studio; one that a clock change skips is so much later. */
