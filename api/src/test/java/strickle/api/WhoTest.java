@@ -50,7 +50,6 @@ class WhoTest {
     assertEquals(before, web.get("/api/book").body());
   }
 
-  /** Whatever stands in the journal afterwards. */
   @Test
   void everyChangeTakesItByTheContract() {
     Set<String> without = new TreeSet<>();
