@@ -2,7 +2,7 @@ package strickle.api;
 
 import java.time.Duration;
 import java.util.Comparator;
-import java.util.IdentityHashMap;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,7 +26,7 @@ final class Places {
   private static final Duration NEXT_HEAD = Listening.USUAL_PATIENCE;
 
   private final int mostOfOne;
-  private final Map<Connection, Guest> guests = new IdentityHashMap<>();
+  private final Map<Connection, Guest> guests = new HashMap<>();
 
   /**
    * Nobody yet.
