@@ -3,6 +3,7 @@ package strickle.api;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import strickle.book.Book;
@@ -33,6 +34,9 @@ final class BookBound {
               + " for, 50 to 99.9; on average without it.",
           "90");
 
+  /** The two, by the paths under which a request for a plan tells of them. */
+  static final Map<String, String> NAMES = Map.of("$.from", "from", "$.coverPercent", "cover");
+
   /** Enough for one order by itself. */
   private static final long ALONE_SCHEDULES = 50;
 
@@ -48,11 +52,11 @@ final class BookBound {
     OffsetDateTime begin = PlanRoutes.in(book, from);
     OptionalDouble percent =
         call.decimal("cover").stream().mapToDouble(Number::doubleValue).findFirst();
-    return thinking.of(() -> found(book, begin, percent));
+    return Queries.told(NAMES, () -> thinking.of(() -> found(book, begin, percent)));
   }
 
   private static String found(Book book, OffsetDateTime begin, OptionalDouble percent) {
-    Cover cover = Cover.of(percent);
+    Cover cover = Queries.told(Map.of("", "cover"), () -> Cover.of(percent));
     PlanRoutes.must(Planning.faults(book, begin, cover));
     Bounds bounds = Bounding.of(book, begin, cover);
     PlanRequest request =

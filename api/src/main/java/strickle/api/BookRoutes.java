@@ -56,6 +56,7 @@ final class BookRoutes {
                     "Another book in its place.",
                     "The whole of it, in one change that can be undone.")
                 .with(Matching.PARAMETER)
+                .with(Who.PARAMETER)
                 .taking(BOOK, "")
                 .answering(Answer.of(Status.OK, "It is changed.", BOOK, "ETag")),
             BookRoutes::change),
@@ -78,6 +79,7 @@ final class BookRoutes {
                     "Other data of the studio.",
                     "The whole of them; the book must be right afterwards.")
                 .with(Matching.PARAMETER)
+                .with(Who.PARAMETER)
                 .taking(STUDIO, "")
                 .answering(Answer.of(Status.OK, "They are changed.", STUDIO, "ETag")),
             BookRoutes::changeStudio));

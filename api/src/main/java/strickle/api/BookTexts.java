@@ -4,12 +4,13 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import strickle.json.BookFile;
 import strickle.store.Kept;
+import strickle.store.Stand;
 import strickle.store.StudioStore;
 
 /** The book of each studio as it was written last: it is read far more often than changed. */
 final class BookTexts {
 
-  private record Written(long revision, String text) {}
+  private record Written(Stand stand, String text) {}
 
   private final Map<String, Written> newest = new ConcurrentHashMap<>();
 
@@ -17,10 +18,10 @@ final class BookTexts {
   String of(StudioStore studio, Kept now) {
     String id = studio.studio().id();
     Written known = newest.get(id);
-    if (known != null && known.revision() == now.revision()) {
+    if (known != null && known.stand().equals(now.stand())) {
       return known.text();
     }
-    Written written = new Written(now.revision(), BookFile.write(now.book()));
+    Written written = new Written(now.stand(), BookFile.write(now.book()));
     newest.put(id, written);
     return written.text();
   }

@@ -90,6 +90,7 @@ final class CalendarRoutes {
                     "subscribeCalendar",
                     "The plan in use for a calendar program.",
                     "RFC 5545, as at /api/calendar.ics, with no session. Times are UTC.")
+                .toAnybody()
                 .with(Parameter.path("secret", "The end of the address.", "0kX….ics"))
                 .with(PaperRoutes.PERSON)
                 .answering(

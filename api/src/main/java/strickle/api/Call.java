@@ -26,9 +26,6 @@ final class Call {
   /** Bytes a request may send when nothing else is said. */
   static final int USUAL_BYTES = 8 * 1024 * 1024;
 
-  private static final String WHO = "Strickle-Who";
-  private static final String SOMEBODY = "the studio";
-  private static final int LONGEST_WHO = 80;
   private static final int CHUNK = 16 * 1024;
 
   private final Context context;
@@ -45,6 +42,15 @@ final class Call {
     this.context = context;
     this.access = access;
     this.patience = patience;
+  }
+
+  /**
+   * Lets it in, or not.
+   *
+   * @throws Refusal when no studio is open to who asks
+   */
+  void admit() {
+    studio = access.admitted(context);
   }
 
   /**
@@ -71,9 +77,9 @@ final class Call {
         : studio().now().told(context.path() + "?" + context.queryString(), answer);
   }
 
-  /** The tag of the studio's book at a revision. */
+  /** The tag of the studio's book as it was at a moment. */
   String tag(Kept kept) {
-    return Etag.of(studio().studio(), kept.revision());
+    return Etag.of(studio().studio(), kept.stand());
   }
 
   /** For the journal. */
@@ -81,12 +87,13 @@ final class Call {
     return new By(who(), what);
   }
 
-  /** Who asks, as they call themselves. */
+  /**
+   * Who asks, as they call themselves.
+   *
+   * @throws Refusal when it is no name
+   */
   String who() {
-    return header(WHO)
-        .map(String::strip)
-        .filter(name -> !name.isEmpty() && name.length() <= LONGEST_WHO)
-        .orElse(SOMEBODY);
+    return Who.of(this);
   }
 
   /** A part of the path. */
@@ -182,8 +189,13 @@ final class Call {
 
   /** A text as it is told in a fault. */
   static String shown(String text) {
+    return '"' + cut(text) + '"';
+  }
+
+  /** A text without what is too long of it to be told. */
+  static String cut(String text) {
     int longest = 60;
-    return '"' + (text.length() > longest ? text.substring(0, longest) + "…" : text) + '"';
+    return text.length() > longest ? text.substring(0, longest) + "…" : text;
   }
 
   /** By which name, and port, the service was called: one it answers to. */

@@ -123,7 +123,8 @@ final class CheckRoutes {
             .map(Number::doubleValue)
             .map(OptionalDouble::of)
             .orElseGet(OptionalDouble::empty);
-    CheckAnswer answer = thinking.of(() -> check(book, from, cover));
+    CheckAnswer answer =
+        Queries.told(BookBound.NAMES, () -> thinking.of(() -> check(book, from, cover)));
     return Reply.json(Status.OK, AnswerFile.write(CheckAnswer.FORMAT, answer));
   }
 

@@ -55,6 +55,7 @@ final class Contract {
                 TOPIC,
                 "Whether it is well.",
                 "For watchdogs: it serves, and its database answers (503 when it does not).")
+            .toAnybody()
             .answering(Answer.of(Status.OK, "It is.", Shape.of(Health.class)));
     List<Operation> all = Stream.concat(others.stream(), Stream.of(contract, health)).toList();
     Written document = new Written(all, version);
@@ -88,7 +89,9 @@ final class Contract {
     synchronized String text() {
       if (text.isEmpty()) {
         List<Operation> shown = ContractExamples.of(examples()).in(operations);
-        text = Optional.of(ContractFile.write(shown, Shape.of(Problem.class), version));
+        text =
+            Optional.of(
+                ContractFile.write(shown, Shape.of(Problem.class), SessionCookie.NAME, version));
         tag = Etag.of(text.get());
       }
       return text.get();

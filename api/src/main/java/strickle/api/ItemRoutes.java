@@ -90,6 +90,7 @@ final class ItemRoutes {
                 "A new " + collection.one(),
                 "It comes last in its list. Its id must not be there yet.")
             .with(Idempotency.PARAMETER)
+            .with(Who.PARAMETER)
             .taking(shape, collection.example())
             .answering(Answer.of(Status.CREATED, "It is there.", shape, "ETag", "Location"));
     return new Route(operation, this::create);
@@ -129,7 +130,7 @@ final class ItemRoutes {
             .map(Entry::body)
             .orElseThrow(() -> Refusal.notThere(collection.one() + " " + id + " any more"));
     return Reply.json(Status.CREATED, ItemFile.pretty(body))
-        .with("Location", root + "/" + id)
+        .with("Location", Addresses.below(root, id))
         .with("ETag", Etag.of(body));
   }
 
@@ -179,6 +180,7 @@ final class ItemRoutes {
                 "Another " + collection.one() + " in its place",
                 "The whole of it, with the same id. The book must be right afterwards.")
             .with(Matching.PARAMETER)
+            .with(Who.PARAMETER)
             .taking(shape, collection.example())
             .answering(Answer.of(Status.OK, "It is changed.", shape, "ETag"));
     return new Route(operation, this::change);
@@ -235,6 +237,7 @@ final class ItemRoutes {
                 "No such " + collection.one() + " any more",
                 "Refused while something else in the book names it.")
             .with(Matching.PARAMETER)
+            .with(Who.PARAMETER)
             .answering(Answer.empty(Status.DONE, "It is gone."));
     return new Route(operation, this::remove);
   }

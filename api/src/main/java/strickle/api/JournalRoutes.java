@@ -96,11 +96,13 @@ final class JournalRoutes {
             operation(
                     "POST", "/api/undo", "undo", "Take the last change back.", "A line of its own.")
                 .with(Matching.PARAMETER)
+                .with(Who.PARAMETER)
                 .answering(Answer.of(Status.OK, "It is taken back.", REVISION, "ETag")),
             call -> moved(call, call.studio().undo(call.who(), seen(call)), "to undo")),
         new Route(
             operation("POST", "/api/redo", "redo", "Put it in again.", "What was undone last.")
                 .with(Matching.PARAMETER)
+                .with(Who.PARAMETER)
                 .answering(Answer.of(Status.OK, "It is in again.", REVISION, "ETag")),
             call -> moved(call, call.studio().redo(call.who(), seen(call)), "to redo")),
         new Route(
@@ -121,6 +123,7 @@ final class JournalRoutes {
                     "A file that was exported once, by this version or an older one. One change,"
                         + " which can be undone.")
                 .with(Matching.PARAMETER)
+                .with(Who.PARAMETER)
                 .taking(STUDIO_FILE, "")
                 .answering(Answer.of(Status.OK, "It is in place.", REVISION, "ETag")),
             JournalRoutes::imported));

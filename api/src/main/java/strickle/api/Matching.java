@@ -46,8 +46,9 @@ final class Matching {
 
   /** The reply to a reading: without a body when the reader has it already. */
   static Reply reading(Call call, String tag, Supplier<Reply> reply) {
-    boolean known =
-        call.header("If-None-Match").filter(header -> Etag.isIn(header, tag)).isPresent();
-    return (known ? Reply.empty(Status.UNCHANGED) : reply.get()).with("ETag", tag);
+    return call.header("If-None-Match")
+        .flatMap(header -> Etag.known(header, tag))
+        .map(known -> Reply.empty(Status.UNCHANGED).with("ETag", known))
+        .orElseGet(() -> reply.get().with("ETag", tag));
   }
 }

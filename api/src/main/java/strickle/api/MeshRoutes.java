@@ -1,6 +1,7 @@
 package strickle.api;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
@@ -82,6 +83,7 @@ final class MeshRoutes {
                 .with(
                     Parameter.header(
                         Matching.HEADER, "The ETag of the one in whose place it comes.", "\"…\""))
+                .with(Who.PARAMETER)
                 .taking(STL, EXAMPLE)
                 .answering(Answer.of(Status.OK, "It is in its place.", one, "ETag"))
                 .answering(Answer.of(Status.CREATED, "It is kept.", one, "ETag", "Location")),
@@ -93,6 +95,7 @@ final class MeshRoutes {
                     "No such mesh any more.",
                     "Refused while a mould has it.")
                 .with(Matching.PARAMETER)
+                .with(Who.PARAMETER)
                 .answering(Answer.empty(Status.DONE, "It is gone.")),
             MeshRoutes::remove));
   }
@@ -136,13 +139,14 @@ final class MeshRoutes {
     String json = Message.write(new KeptMesh(name, stl.length));
     Reply reply = Reply.json(made[0] ? Status.CREATED : Status.OK, json);
     Reply tagged = reply.with("ETag", Etag.of(body));
-    return made[0] ? tagged.with("Location", ROOT + "/" + name) : tagged;
+    return made[0] ? tagged.with("Location", Addresses.below(ROOT, name)) : tagged;
   }
 
   private static String name(Call call) {
     String name = call.path("file");
-    new MeshFile(name, LengthUnit.MM, OptionalDouble.empty());
-    return name;
+    return Queries.told(
+        Map.of(".file", "file"),
+        () -> new MeshFile(name, LengthUnit.MM, OptionalDouble.empty()).file());
   }
 
   private static Entries fitting(Entries after) {

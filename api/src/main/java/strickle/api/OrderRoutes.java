@@ -66,6 +66,7 @@ final class OrderRoutes {
                     "Take the good orders even when others are bad; false without it.",
                     "true"))
             .with(Matching.PARAMETER)
+            .with(Who.PARAMETER)
             .taking(
                 new Shape.Text("text/csv"),
                 """

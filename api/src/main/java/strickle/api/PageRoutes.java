@@ -3,7 +3,7 @@ package strickle.api;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
-import java.util.Locale;
+import java.util.Optional;
 import strickle.web.Page;
 import strickle.web.PageFile;
 
@@ -55,25 +55,24 @@ final class PageRoutes {
 
   private static void give(Context context, PageFile file, String keep) {
     String tag = '"' + file.print().substring(0, 32) + '"';
-    context.header("ETag", tag);
     context.header("Cache-Control", keep);
     context.header("Vary", "Accept-Encoding");
-    String known = context.header("If-None-Match");
-    if (known != null && Etag.isIn(known, tag)) {
+    Optional<String> known =
+        Optional.ofNullable(context.header("If-None-Match"))
+            .flatMap(header -> Etag.known(header, tag));
+    if (known.isPresent()) {
+      context.header("ETag", known.get());
       context.status(Status.UNCHANGED);
       return;
     }
     context.contentType(file.mediaType());
-    if (takesPacked(context)) {
+    if (Packing.isTaken(Optional.ofNullable(context.header("Accept-Encoding")))) {
+      context.header("ETag", Etag.packed(tag));
       context.header("Content-Encoding", "gzip");
       context.result(file.packed());
     } else {
+      context.header("ETag", tag);
       context.result(file.bytes());
     }
-  }
-
-  private static boolean takesPacked(Context context) {
-    String taken = context.header("Accept-Encoding");
-    return taken != null && taken.toLowerCase(Locale.ROOT).matches("(.*[,\\s])?gzip(\\s*[,;].*)?");
   }
 }

@@ -195,9 +195,7 @@ final class PaperRoutes {
 
   // The same studio, request and program give the same file, so it need not be drawn to know.
   private String tag(Call call, String request) {
-    StudioStore studio = call.studio();
-    return Etag.of(
-        version + "\n" + studio.studio().id() + "\n" + studio.now().revision() + "\n" + request);
+    return Etag.of(version + "\n" + call.tag(call.studio().now()) + "\n" + request);
   }
 
   private static Reply file(String mediaType, byte[] bytes, String name) {

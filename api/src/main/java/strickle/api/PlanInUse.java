@@ -63,6 +63,8 @@ final class PlanInUse {
                     "Work by this plan.",
                     "A change like any other: it can be undone. What a plan laid out anew knows to"
                         + " have happened is taken off /api/progress with it.")
+                .with(Matching.PARAMETER)
+                .with(Who.PARAMETER)
                 .answering(
                     Answer.of(
                         Status.OK,

@@ -124,6 +124,7 @@ final class PlanRoutes {
                 + Plans.MOST_WAITING
                 + " may wait (429).")
         .with(Idempotency.PARAMETER)
+        .with(Who.PARAMETER)
         .taking(
             Shape.of(Wanted.PlanWanted.class),
             "{\"from\": \"2027-04-05T00:00\", \"schedules\": 2000, \"seed\": 1}")
@@ -140,6 +141,7 @@ final class PlanRoutes {
             "With what has happened (/api/progress) as it happened, what is about to as planned,"
                 + " and as little moved of the rest as can be.")
         .with(Idempotency.PARAMETER)
+        .with(Who.PARAMETER)
         .taking(
             Shape.of(Wanted.ReplanWanted.class),
             "{\"now\": \"2027-04-07T10:00\", \"frozenHours\": 24, \"schedules\": 2000}")
@@ -234,7 +236,7 @@ final class PlanRoutes {
         .find(id)
         .map(plan -> Reply.json(Status.ACCEPTED, Message.write(plan)))
         .orElseThrow(() -> Refusal.notThere("plan " + id + " any more"))
-        .with("Location", ROOT + "/" + id);
+        .with("Location", Addresses.below(ROOT, id));
   }
 
   /** The moment of a local time in a studio; one that a clock change skips is so much later. */

@@ -2,6 +2,7 @@ package strickle.api;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import strickle.book.Book;
 import strickle.book.Piece;
@@ -24,6 +25,19 @@ import strickle.price.StandardMinutes;
 final class PriceRoutes {
 
   private static final BigDecimal USUAL_MARGIN = BigDecimal.valueOf(30);
+
+  private static final Map<String, String> REQUEST =
+      Map.of(
+          ".marginPercent", "margin",
+          ".ending", "ending",
+          ".every", "every",
+          ".markupPercent", "markup",
+          ".hourly", "hourly",
+          ".discountPercent", "discount",
+          ".fair", "fair");
+  private static final Map<String, String> BUNDLE =
+      Map.of(".items", "bundle", ".price", "bundlePrice");
+  private static final Map<String, String> PRICE = Map.of(".price", "price");
 
   private PriceRoutes() {}
 
@@ -80,7 +94,10 @@ final class PriceRoutes {
 
   private static Reply answer(Call call) {
     return Thinking.told(
-        () -> Reply.json(Status.OK, call.told(() -> PriceFile.write(found(call)))));
+        () ->
+            Reply.json(
+                Status.OK,
+                call.told(() -> PriceFile.write(Queries.told(REQUEST, () -> found(call))))));
   }
 
   private static Prices found(Call call) {
@@ -95,7 +112,10 @@ final class PriceRoutes {
     Optional<PresentPlan> present = PresentPlan.underWayIfAsked(call);
     Book kept = present.map(PresentPlan::book).orElseGet(() -> call.studio().now().book());
     Optional<String> piece = piece(call, kept);
-    Book book = call.decimal("price").map(price -> priced(kept, piece, price)).orElse(kept);
+    Book book =
+        call.decimal("price")
+            .map(price -> Queries.told(PRICE, () -> priced(kept, piece, price)))
+            .orElse(kept);
     Optional<Plan> plan = present.map(PresentPlan::plan);
     Prices all =
         plan.map(one -> Pricing.planned(book, request, one))
@@ -105,9 +125,12 @@ final class PriceRoutes {
         plan.<MinutesOfPiece>map(one -> PlannedMinutes.of(book, one))
             .orElseGet(() -> new StandardMinutes(book));
     Prices bundled =
-        bundle(call)
-            .map(bundle -> prices.with(Bundling.of(book, request, bundle, minutes)))
-            .orElse(prices);
+        Queries.told(
+            BUNDLE,
+            () ->
+                bundle(call)
+                    .map(bundle -> prices.with(Bundling.of(book, request, bundle, minutes)))
+                    .orElse(prices));
     return call.query("fair")
         .map(fair -> bundled.with(FairTable.of(book, fair, minutes)))
         .orElse(bundled);

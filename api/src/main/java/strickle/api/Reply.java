@@ -85,6 +85,11 @@ final class Reply {
     return new Reply(status, mediaType, body, pouring, more);
   }
 
+  /** The same with another body. */
+  Reply withBody(byte[] other) {
+    return new Reply(status, mediaType, other, headers);
+  }
+
   /** The HTTP status. */
   int status() {
     return status;

@@ -1,24 +1,19 @@
 package strickle.api;
 
 import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
-import io.javalin.http.Handler;
-import io.javalin.http.HandlerType;
-import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinException;
-import java.io.IOException;
 import java.time.Clock;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Consumer;
 import org.eclipse.jetty.server.AbstractConnector;
 import org.eclipse.jetty.server.Connector;
-import org.eclipse.jetty.server.NetworkConnectionLimit;
 import org.eclipse.jetty.server.handler.GracefulHandler;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -36,7 +31,6 @@ import strickle.web.Page;
 public final class Service implements AutoCloseable {
 
   private static final Logger LOG = LoggerFactory.getLogger(Service.class);
-  private static final int MOST_CONNECTIONS = 200;
   private static final Duration LAST_REQUESTS = Duration.ofSeconds(5);
   private static final Duration LAST_SILENCE = Duration.ofMillis(200);
 
@@ -79,13 +73,14 @@ public final class Service implements AutoCloseable {
     PlanQueue queue = PlanQueue.start(database, clock, new Laying(), pace);
     Access access = new StudioAccess(studios, listening.isOnlyForThisMachine());
     List<Route> routes = routes(studios, access, queue, clock, listening, version);
+    RouteHandlers handlers = new RouteHandlers(access, listening.patience(), copies);
     Gate gate = new Gate();
     Javalin server =
         started(
             listening,
             queue,
             config -> {
-              configure(config, routes, access, listening, copies);
+              configure(config, routes, handlers);
               limit(config, gate, listening);
             });
     gate.open(listening.guard(server.port()));
@@ -173,51 +168,29 @@ public final class Service implements AutoCloseable {
     return routes;
   }
 
-  private static void configure(
-      JavalinConfig config,
-      List<Route> routes,
-      Access access,
-      Listening listening,
-      DailyCopies copies) {
+  private static void configure(JavalinConfig config, List<Route> routes, RouteHandlers handlers) {
     config.startup.showJavalinBanner = false;
     config.concurrency.useVirtualThreads = true;
     config.http.prefer405over404 = true;
     config.router.ignoreTrailingSlashes = false; // the contract has one path for each thing
     config.http.maxRequestSize = Long.MAX_VALUE; // each route reads no more than it takes
+    config.http.compressionStrategy = CompressionStrategy.NONE; // Packing does it
     config.http.defaultContentType = "application/json";
-    // The library has an answer of its own for its own refusals, unless one is given for them.
-    config.routes.exception(
-        HttpResponseException.class, (thrown, context) -> refuse(context, thrown));
-    config.routes.exception(Exception.class, (thrown, context) -> refuse(context, thrown));
+    RouteHandlers.addRefusals(config);
     PageRoutes.add(config);
-    for (Route route : routes) {
-      boolean reads = route.operation().method().equals("GET");
-      Handler handler =
-          context -> {
-            if (!reads) {
-              copies.keep();
-            }
-            answer(context, route.work().reply(new Call(context, access, listening.patience())));
-          };
-      String path = route.operation().path();
-      HandlerType method = HandlerType.findOrCreate(route.operation().method());
-      config.routes.addHttpHandler(method, path, handler);
-      if (reads) {
-        // The library's own answer would be 200, whatever is there and whoever asks.
-        config.routes.addHttpHandler(HandlerType.HEAD, path, handler);
-      }
-    }
+    routes.forEach(route -> handlers.add(config, route));
   }
 
   // Requests go through the gate first, and those under way are let end when the service stops.
   private static void limit(JavalinConfig config, Gate gate, Listening listening) {
     config.jetty.modifyServer(
         server -> {
+          Doorkeeper doorkeeper = Doorkeeper.of(listening);
+          server.setHandler(doorkeeper);
+          doorkeeper.setHandler(gate);
           gate.setHandler(new GracefulHandler());
-          server.setHandler(gate);
           server.setErrorHandler(new ServerErrors());
           server.setStopTimeout(LAST_REQUESTS.toMillis());
-          server.addBean(new NetworkConnectionLimit(MOST_CONNECTIONS, server));
         });
     config.jetty.modifyServletContextHandler(
         context -> context.setErrorHandler(new ServerErrors()));
@@ -239,39 +212,5 @@ public final class Service implements AutoCloseable {
             .orElse("none"),
         context.statusCode(),
         Math.round(millis));
-  }
-
-  private static void refuse(Context context, Exception thrown) {
-    Reply reply = Problems.reply(Problems.of(thrown));
-    if (thrown instanceof Refusal refusal) {
-      for (Map.Entry<String, String> header : refusal.headers().entrySet()) {
-        reply = reply.with(header.getKey(), header.getValue());
-      }
-    }
-    answer(context, reply);
-  }
-
-  private static void answer(Context context, Reply reply) {
-    context.status(reply.status());
-    reply.headers().forEach(context::header);
-    if (!reply.mediaType().isEmpty()) {
-      // The library would say of every body that it is in UTF-8, a PDF included.
-      context.res().setCharacterEncoding((String) null);
-      context.res().setContentType(reply.mediaType());
-    }
-    if (reply.pouring().isPresent() && !context.method().equals(HandlerType.HEAD)) {
-      pour(context, reply.pouring().get());
-    } else if (!reply.mediaType().isEmpty()) {
-      context.result(reply.body());
-    }
-  }
-
-  private static void pour(Context context, Reply.Pouring pouring) {
-    try {
-      pouring.into(context.res().getOutputStream());
-    } catch (IOException gone) {
-      // Whoever listened has gone away, which is their right.
-      LOG.debug("a listener is gone", gone);
-    }
   }
 }

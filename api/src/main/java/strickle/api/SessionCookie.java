@@ -9,7 +9,8 @@ import strickle.store.Studios;
 /** The cookie by which a browser shows that it has opened a studio (RFC 6265). */
 final class SessionCookie {
 
-  private static final String NAME = "strickle-session";
+  /** What it is called. */
+  static final String NAME = "strickle-session";
 
   private SessionCookie() {}
 

@@ -1,6 +1,5 @@
 package strickle.api;
 
-import io.javalin.http.Context;
 import java.security.SecureRandom;
 import java.time.Clock;
 import java.time.Duration;
@@ -30,6 +29,7 @@ final class SessionRoutes {
   private static final Duration LASTS = Duration.ofDays(30);
   private static final int TOKEN_BYTES = 32;
   private static final int SECONDS_FOR_ROOM = 5;
+  private static final int MOST_BYTES = 16 * 1024;
 
   /**
    * What opens a studio.
@@ -86,6 +86,7 @@ final class SessionRoutes {
                     "For thirty days, by a cookie that no script can read. Wrong passwords are"
                         + " answered with 401, and after three of them with 429 until the seconds"
                         + " in Retry-After are over, twice as many each time.")
+                .toAnybody()
                 .taking(
                     Shape.of(Opening.class),
                     "{\"studio\": \"Ash Lane\", \"password\": \"a sentence of one's own\"}")
@@ -108,10 +109,12 @@ final class SessionRoutes {
   }
 
   private Reply open(Call call) {
-    Opening opening = call.body(Opening.class);
+    // Whoever has not opened anything yet gets little to send.
+    Opening opening = Message.parse(call.body(MOST_BYTES), Opening.class);
     Optional<StudioName> studio = studios.named(opening.studio()).map(StudioStore::studio);
     String id = studio.map(StudioName::id).orElse("");
-    Throttle.Attempt attempt = new Throttle.Attempt(id, address(call.context()));
+    Throttle.Attempt attempt =
+        new Throttle.Attempt(id, Network.of(call.context().req().getRemoteAddr()));
     throttle.begin(attempt).ifPresent(SessionRoutes::tooOften);
     Optional<String> hash = studio.flatMap(name -> studios.passwordHash(name.id()));
     if (!isRight(opening.password(), hash, attempt)) {
@@ -163,14 +166,6 @@ final class SessionRoutes {
             "Too many passwords were tried; wait " + seconds + " seconds."),
         "Retry-After",
         Long.toString(seconds));
-  }
-
-  // Whoever has one address of IPv6 has all with the same first half.
-  private static String address(Context context) {
-    String address = context.req().getRemoteAddr();
-    String[] groups = address.split(":", -1);
-    int half = 4;
-    return groups.length <= half ? address : String.join(":", List.of(groups).subList(0, half));
   }
 
   private Reply close(Call call) {

@@ -90,6 +90,7 @@ final class SnapshotRoutes {
                     "A change like any other: it can be undone.")
                 .with(Parameter.path("id", "Which snapshot.", "6f1b…"))
                 .with(Matching.PARAMETER)
+                .with(Who.PARAMETER)
                 .answering(
                     Answer.of(
                         Status.OK, "The studio is as it was.", JournalRoutes.REVISION, "ETag")),

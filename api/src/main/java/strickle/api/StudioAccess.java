@@ -14,6 +14,8 @@ final class StudioAccess implements Access {
 
   private static final String OPEN_FIRST =
       "Open a studio first, by its name and password, at /api/session.";
+  private static final String MAKE_ONE_FIRST =
+      "There is no studio yet: make one at /api/studios, empty or with the demo's data.";
   private static final String NO_PASSWORD =
       " One of the studios has no password yet: on the machine of the service,"
           + " strickle serve --set-password --studio NAME gives it one.";
@@ -32,24 +34,23 @@ final class StudioAccess implements Access {
   }
 
   @Override
-  public StudioStore studio(Context context) {
+  public Optional<StudioStore> admitted(Context context) {
     Optional<Session> session = SessionCookie.session(context, studios);
     if (session.isPresent()) {
-      return studios.withId(session.get().studio().id()).orElseThrow();
+      return studios.withId(session.get().studio().id());
     }
     Optional<StudioStore> only = onlyHere ? studios.onlyWithoutPassword() : Optional.empty();
-    return only.orElseThrow(this::refusal);
+    if (only.isEmpty() && !(onlyHere && studios.all().isEmpty())) {
+      throw new Refusal(Problem.of(Status.NOT_KNOWN, "Not opened", OPEN_FIRST + shut()));
+    }
+    return only;
   }
 
-  private Refusal refusal() {
-    if (studios.all().isEmpty()) {
-      return new Refusal(
-          Problem.of(
-              Status.CONFLICT,
-              "No studio yet",
-              "There is no studio yet: make one at /api/studios, empty or with the demo's data."));
-    }
-    return new Refusal(Problem.of(Status.NOT_KNOWN, "Not opened", OPEN_FIRST + shut()));
+  @Override
+  public StudioStore studio(Context context) {
+    return admitted(context)
+        .orElseThrow(
+            () -> new Refusal(Problem.of(Status.CONFLICT, "No studio yet", MAKE_ONE_FIRST)));
   }
 
   // Of several, one without a password is for nobody: only whoever runs the service can help.

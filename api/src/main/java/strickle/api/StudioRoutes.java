@@ -114,6 +114,7 @@ final class StudioRoutes {
                     "The studio that is open.",
                     "None on the first start, and none before one is opened by its password: then"
                         + " \"closed\" is true.")
+                .toAnybody()
                 .answering(Answer.of(Status.OK, "It.", Shape.of(StudioNames.class))),
             routes::list),
         new Route(
@@ -139,6 +140,7 @@ final class StudioRoutes {
                         + " book, meshes, what is noted, the plan in use. One change, which can be"
                         + " undone. The name goes into the book; the studio is opened as before.")
                 .with(Matching.PARAMETER)
+                .with(Who.PARAMETER)
                 .taking(
                     Shape.of(StudioWanted.class),
                     "{\"name\": \"Ash Lane\", \"begin\": \"empty\", \"currency\": \"EUR\","

@@ -120,6 +120,7 @@ final class TakeRoutes {
                 "Worked out once more, of the book and the plan in use as they are, and put in as"
                     + " one change, which can be undone.")
             .with(Matching.PARAMETER)
+            .with(Who.PARAMETER)
             .taking(taken, example)
             .answering(Answer.of(Status.OK, "It is in.", REVISION, "ETag"));
     return new Route(operation, work);
@@ -219,7 +220,7 @@ final class TakeRoutes {
 
   // Also for who takes any book: what was worked out is of the one that was there.
   private static void mustBeAsItWas(Call call, Kept now, Kept present) {
-    if (now.revision() != present.revision()) {
+    if (!now.stand().equals(present.stand())) {
       throw new Refusal(
           Problem.stale(
               "It was changed by somebody else meanwhile; its ETag is "

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import strickle.book.Fault;
-import strickle.book.Faulty;
 import strickle.plan.replan.Happening;
 import tools.jackson.databind.JsonNode;
 
@@ -98,24 +97,8 @@ final class Beside {
     if (list.equals(PROGRESS)) {
       new Readers().record(Happening.class).read(body);
     } else if (list.equals(StudioFile.PLAN_IN_USE)) {
-      plan(body.toString());
+      Findings.fromItsRoot(() -> PlanFile.parse(body.toString()));
     }
     return body.toString();
-  }
-
-  // A plan's paths begin at its own root, which is not that of the studio.
-  private static void plan(String body) {
-    try {
-      PlanFile.parse(body);
-    } catch (Faulty faulty) {
-      throw new Faulty(
-          faulty.faults().stream()
-              .map(one -> new Fault(inner(one.path()), one.found(), one.right()))
-              .toList());
-    }
-  }
-
-  private static String inner(String path) {
-    return path.startsWith(JsonPath.ROOT) ? path.substring(JsonPath.ROOT.length()) : path;
   }
 }

@@ -8,6 +8,7 @@ import strickle.json.contract.Answer;
 import strickle.json.contract.Operation;
 import strickle.json.contract.Parameter;
 import strickle.json.contract.Shape;
+import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
 
@@ -18,6 +19,8 @@ public final class ContractFile {
 
   /** What every refusal is told in: RFC 9457. */
   private static final String PROBLEM = "application/problem+json";
+
+  private static final String SESSION = "session";
 
   private final Schemas schemas = new Schemas();
   private final Shape problem;
@@ -31,13 +34,15 @@ public final class ContractFile {
    *
    * @param operations every operation, each path and method once
    * @param problem what a refusal looks like
+   * @param cookie by which who has opened a studio shows it
    * @param version the version of the program
    */
-  public static String write(List<Operation> operations, Shape problem, String version) {
-    return Pretty.text(new ContractFile(problem).document(operations, version));
+  public static String write(
+      List<Operation> operations, Shape problem, String cookie, String version) {
+    return Pretty.text(new ContractFile(problem).document(operations, cookie, version));
   }
 
-  private ObjectNode document(List<Operation> operations, String version) {
+  private ObjectNode document(List<Operation> operations, String cookie, String version) {
     ObjectNode root = NODES.objectNode().put("openapi", "3.1.0");
     root.putObject("info")
         .put("title", "Strickle")
@@ -46,9 +51,27 @@ public final class ContractFile {
             "description",
             "The week of a small concrete-casting studio: its book, plans, batches and prices."
                 + " Units stand in the names of the fields; money is in the studio's currency.");
+    // A studio that opens without a password needs no session: one of the two.
+    ArrayNode security = root.putArray("security");
+    security.addObject();
+    security.addObject().putArray(SESSION);
     root.set("paths", paths(operations));
-    root.putObject("components").set("schemas", schemas.components());
+    ObjectNode components = root.putObject("components");
+    components.set("schemas", schemas.components());
+    components.putObject("securitySchemes").set(SESSION, session(cookie));
     return root;
+  }
+
+  private static ObjectNode session(String cookie) {
+    return NODES
+        .objectNode()
+        .put("type", "apiKey")
+        .put("in", "cookie")
+        .put("name", cookie)
+        .put(
+            "description",
+            "Of a studio that a password opens: POST /api/session gives it. Without it every"
+                + " operation that does not say otherwise is answered with 401.");
   }
 
   private ObjectNode paths(List<Operation> operations) {
@@ -68,6 +91,9 @@ public final class ContractFile {
     written.put("operationId", operation.id());
     written.putArray("tags").add(operation.topic());
     written.put("summary", operation.summary()).put("description", operation.description());
+    if (operation.open()) {
+      written.putArray("security");
+    }
     operation.parameters().forEach(p -> written.withArray("/parameters").add(written(p)));
     operation
         .body()

@@ -36,7 +36,7 @@ record FileFormat(String name, String what, int mostBytes) {
     if (Utf8.withoutMark(text).isBlank()) {
       throw Findings.refusal("an empty file", right());
     }
-    JsonNode root = Tree.of(Utf8.withoutMark(text), findings);
+    JsonNode root = Tree.of(text, findings);
     if (!(root instanceof ObjectNode object)) {
       throw Findings.refusal(Shown.of(root), right());
     }

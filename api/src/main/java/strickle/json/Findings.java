@@ -51,6 +51,22 @@ final class Findings {
     return result.orElseThrow();
   }
 
+  /** Does a part of the work that has a root of its own; the paths of its faults begin there. */
+  static <T> T fromItsRoot(Supplier<? extends T> part) {
+    try {
+      return part.get();
+    } catch (Faulty faulty) {
+      throw new Faulty(
+          faulty.faults().stream()
+              .map(one -> new Fault(inner(one.path()), one.found(), one.right()))
+              .toList());
+    }
+  }
+
+  private static String inner(String path) {
+    return path.startsWith(JsonPath.ROOT) ? path.substring(JsonPath.ROOT.length()) : path;
+  }
+
   /** Whether so many faults are there that looking for more helps nobody. */
   boolean full() {
     return faults.size() >= Limits.FAULTS;

@@ -71,7 +71,7 @@ public final class StudioFile {
 
   private static Book book(ObjectNode whole, List<BookPart> beside) {
     if (whole.path(BOOK) instanceof ObjectNode book) {
-      return BookFile.of(book, in(beside));
+      return Findings.fromItsRoot(() -> BookFile.of(book, in(beside)));
     }
     throw Findings.refusal(Shown.of(whole.path(BOOK)), "the studio book");
   }

@@ -43,11 +43,12 @@ final class Tree {
   /**
    * Makes the tree.
    *
-   * @param text the JSON
+   * @param json the JSON; a byte order mark before it is none of it (RFC 8259, 8.1)
    * @param findings where fields that stand twice are noted; the first of them is in the tree
    * @throws Faulty when the text is not JSON, with line and column
    */
-  static JsonNode of(String text, Findings findings) {
+  static JsonNode of(String json, Findings findings) {
+    String text = Utf8.withoutMark(json);
     try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), text)) {
       return new Tree(text, parser, findings).whole();
     }

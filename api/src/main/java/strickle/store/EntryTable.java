@@ -9,23 +9,23 @@ import org.jdbi.v3.core.statement.PreparedBatch;
 /** The statements on the table of what studios hold. */
 final class EntryTable {
 
-  /** What one statement saw: the revision and everything of it. */
-  record Seen(long revision, Entries entries) {}
+  /** What one statement saw: how far a studio has come, and everything of it. */
+  record Seen(Stand stand, Entries entries) {}
 
   private EntryTable() {}
 
   /** Everything of a studio, seen at one moment. */
   static Seen all(Handle handle, String studio) {
     List<Entry> things = new ArrayList<>();
-    long[] revision = {0};
+    Stand[] stand = {new Stand(0, "")};
     handle
         .createQuery(
-            "select s.revision, e.collection, e.id, e.position, e.body from studio s"
+            "select s.revision, s.mark, e.collection, e.id, e.position, e.body from studio s"
                 + " left join entry e on e.studio_id = s.id where s.id = :studio")
         .bind("studio", studio)
         .map(
             (row, context) -> {
-              revision[0] = row.getLong("revision");
+              stand[0] = new Stand(row.getLong("revision"), row.getString("mark"));
               if (row.getString("collection") != null) {
                 things.add(
                     new Entry(
@@ -37,7 +37,7 @@ final class EntryTable {
               return things;
             })
         .list();
-    return new Seen(revision[0], Entries.of(things));
+    return new Seen(stand[0], Entries.of(things));
   }
 
   /** Puts differences in. */

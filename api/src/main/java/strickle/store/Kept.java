@@ -15,7 +15,7 @@ public final class Kept {
   /** A longer answer is not remembered, so that fifty of them are some megabytes at most. */
   private static final int LONGEST_TOLD = 200_000;
 
-  private final long revision;
+  private final Stand stand;
   private final Entries entries;
   private final Book book;
   private final Map<Class<?>, Object> workedOut = new ConcurrentHashMap<>();
@@ -24,19 +24,24 @@ public final class Kept {
   /**
    * What a studio holds.
    *
-   * @param revision goes up by one with every change, undo and redo; 1 or more
+   * @param stand how far it had come then
    * @param entries everything in it
    * @param book its studio book, put together from the entries
    */
-  Kept(long revision, Entries entries, Book book) {
-    this.revision = revision;
+  Kept(Stand stand, Entries entries, Book book) {
+    this.stand = stand;
     this.entries = entries;
     this.book = book;
   }
 
   /** Goes up by one with every change, undo and redo; 1 or more. */
   public long revision() {
-    return revision;
+    return stand.revision();
+  }
+
+  /** How far it has come; the same for nothing else. */
+  public Stand stand() {
+    return stand;
   }
 
   /** Everything in it. */
@@ -86,17 +91,17 @@ public final class Kept {
     return worked;
   }
 
-  /** Whether it holds the same at the same revision, whatever has been worked out of it. */
+  /** Whether it holds the same at the same stand, whatever has been worked out of it. */
   @Override
   public boolean equals(Object other) {
     return other instanceof Kept kept
-        && kept.revision == revision
+        && kept.stand.equals(stand)
         && kept.entries.equals(entries)
         && kept.book.equals(book);
   }
 
   @Override
   public int hashCode() {
-    return Objects.hash(revision, entries, book);
+    return Objects.hash(stand, entries, book);
   }
 }

@@ -49,9 +49,9 @@ public final class StudioStore {
 
   /** What the studio holds now. */
   public Kept now() {
-    long revision = database.read(handle -> StudioTable.revision(handle, studio.id()));
+    Stand stand = database.read(handle -> StudioTable.stand(handle, studio.id()));
     Kept known = newest.get();
-    if (known != null && known.revision() == revision) {
+    if (known != null && known.stand().equals(stand)) {
       return known;
     }
     return remembered(database.read(this::read));
@@ -169,7 +169,8 @@ public final class StudioStore {
   }
 
   private Kept applied(Handle handle, Kept now, Entries after, List<Difference> differences) {
-    Kept kept = new Kept(now.revision() + 1, after, book(after));
+    Stand stand = StudioTable.arrive(handle, studio.id(), now.stand());
+    Kept kept = new Kept(stand, after, book(after));
     EntryTable.apply(handle, studio.id(), differences);
     return kept;
   }
@@ -184,9 +185,9 @@ public final class StudioStore {
 
   // Counting the revision up first keeps every other writer away until the transaction ends.
   private Kept locked(Handle handle) {
-    long before = StudioTable.nextRevision(handle, studio.id()) - 1;
+    Stand before = StudioTable.leave(handle, studio.id());
     Kept known = newest.get();
-    if (known != null && known.revision() == before) {
+    if (known != null && known.stand().equals(before)) {
       return known;
     }
     Entries entries = EntryTable.all(handle, studio.id()).entries();
@@ -195,7 +196,7 @@ public final class StudioStore {
 
   private Kept read(Handle handle) {
     EntryTable.Seen seen = EntryTable.all(handle, studio.id());
-    return new Kept(seen.revision(), seen.entries(), book(seen.entries()));
+    return new Kept(seen.stand(), seen.entries(), book(seen.entries()));
   }
 
   /** Refuses what makes no valid book. */

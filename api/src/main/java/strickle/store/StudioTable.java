@@ -3,6 +3,7 @@ package strickle.store;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import java.util.UUID;
 import org.jdbi.v3.core.Handle;
 
 /** The statements on the table of studios. */
@@ -13,11 +14,12 @@ final class StudioTable {
   static void create(Handle handle, StudioName studio, Optional<String> hash, Instant at) {
     handle
         .createUpdate(
-            "insert into studio (id, name, password_hash, revision, created_at)"
-                + " values (:id, :name, :hash, 1, :at)")
+            "insert into studio (id, name, password_hash, revision, mark, created_at)"
+                + " values (:id, :name, :hash, 1, :mark, :at)")
         .bind("id", studio.id())
         .bind("name", studio.name())
         .bind("hash", hash.orElse(null))
+        .bind("mark", newMark())
         .bind("at", at.toString())
         .execute();
   }
@@ -56,21 +58,46 @@ final class StudioTable {
         .execute();
   }
 
-  static long revision(Handle handle, String id) {
+  static Stand stand(Handle handle, String id) {
     return handle
-        .createQuery("select revision from studio where id = :id")
+        .createQuery("select revision, mark from studio where id = :id")
         .bind("id", id)
-        .mapTo(Long.class)
+        .map((row, context) -> new Stand(row.getLong("revision"), row.getString("mark")))
         .one();
   }
 
-  /** Counts the revision up, which also keeps other writers away until the transaction ends. */
-  static long nextRevision(Handle handle, String id) {
+  /**
+   * Counts the revision up, which also keeps other writers away until the transaction ends.
+   *
+   * @return how far the studio had come before
+   */
+  static Stand leave(Handle handle, String id) {
     return handle
-        .createQuery("update studio set revision = revision + 1 where id = :id returning revision")
+        .createQuery(
+            "update studio set revision = revision + 1 where id = :id"
+                + " returning revision - 1 as left_at, mark")
         .bind("id", id)
-        .mapTo(Long.class)
+        .map((row, context) -> new Stand(row.getLong("left_at"), row.getString("mark")))
         .one();
+  }
+
+  /**
+   * Gives the revision that was counted up to a mark of its own.
+   *
+   * @return how far the studio has come now
+   */
+  static Stand arrive(Handle handle, String id, Stand before) {
+    Stand now = new Stand(before.revision() + 1, newMark());
+    handle
+        .createUpdate("update studio set mark = :mark where id = :id")
+        .bind("id", id)
+        .bind("mark", now.mark())
+        .execute();
+    return now;
+  }
+
+  private static String newMark() {
+    return UUID.randomUUID().toString();
   }
 
   /** Keeps other writers of a studio away until the transaction ends. */

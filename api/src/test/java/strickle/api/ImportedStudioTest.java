@@ -1,6 +1,7 @@
 package strickle.api;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
@@ -69,6 +70,25 @@ class ImportedStudioTest {
   @AfterEach
   void stop() {
     web.close();
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "{}|$.book.studio",
+        "7|$.book",
+        "{\"studio\":{}}|$.book.studio.name",
+        "{\"stations\":[{\"id\":\"r\",\"name\":\"rack\"}]}|$.book.stations[0].places",
+        "{\"pieces\":[{\"mould\":\"nowhere\"}]}|$.book.pieces[0].mould",
+      })
+  void whatIsWrongWithTheBookIsToldByItsPlaceInTheFile(String book, String path) {
+    String whole = "{\"format\":\"strickle-studio/1\",\"book\":" + book + "}";
+    HttpResponse<String> answer = web.send("PUT", "/api/export", whole, "If-Match", "*");
+    assertEquals(422, answer.statusCode(), answer.body());
+    assertTrue(answer.body().contains("\"path\": \"" + path + "\""), answer.body());
+    assertFalse(answer.body().contains("\"path\": \"$.studio"), answer.body());
   }
 
   private HttpResponse<String> put(String beside) {

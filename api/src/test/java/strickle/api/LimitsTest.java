@@ -55,6 +55,19 @@ class LimitsTest {
   }
 
   @Test
+  void aByteOrderMarkBeforeTheBodyIsNoneOfIt() {
+    String rack = "{\"id\": \"r\", \"name\": \"rack\", \"places\": 4}";
+    assertEquals(201, web.send("POST", "/api/stations", "\uFEFF" + rack).statusCode());
+    String undo = web.get("/api/export").body();
+    String back = "\uFEFF" + undo;
+    assertEquals(200, web.send("PUT", "/api/export", back, "If-Match", "*").statusCode());
+    String lift = "\uFEFF{\"massKg\": 25, \"reachMm\": 400}";
+    assertEquals(200, web.send("POST", "/api/lift", lift).statusCode());
+    assertEquals(422, web.send("POST", "/api/lift", "\uFEFF").statusCode());
+    assertEquals(422, web.send("POST", "/api/lift", "\uFEFF" + lift).statusCode(), "once only");
+  }
+
+  @Test
   void aBodyThatTricklesInIsNotWaitedFor() throws Exception {
     try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), web.port())) {
       socket.setSoTimeout(20_000);

@@ -55,7 +55,7 @@ class StudiosApartTest {
     try (Web web = Web.of(database, Clock.systemUTC(), Listening.here(0))) {
       String session = session(web);
       until(() -> other.plans().find(plan).orElseThrow().isOver());
-      for (Asked one : everything(web, List.of(ID, snapshot, plan, "1", "2"))) {
+      for (Asked one : everything(web, session, List.of(ID, snapshot, plan, "1", "2"))) {
         HttpResponse<String> answer =
             web.send(
                 one.method(), one.path(), one.body(), "Cookie", session, "If-Match", one.match());
@@ -110,8 +110,9 @@ class StudiosApartTest {
   private record Asked(String method, String path, String body, String match) {}
 
   // Every operation with the ids of the other studio, and its tags.
-  private static List<Asked> everything(Web web, List<String> ids) {
-    JsonNode contract = new ObjectMapper().readTree(web.get("/api/openapi.json").body());
+  private static List<Asked> everything(Web web, String session, List<String> ids) {
+    String document = web.get("/api/openapi.json", "Cookie", session).body();
+    JsonNode contract = new ObjectMapper().readTree(document);
     List<Asked> all = new ArrayList<>();
     for (Map.Entry<String, JsonNode> path : contract.get("paths").properties()) {
       for (Map.Entry<String, JsonNode> method : path.getValue().properties()) {

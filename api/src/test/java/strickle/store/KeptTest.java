@@ -38,7 +38,7 @@ class KeptTest {
           Boolean[].class,
           StringBuilder[].class);
 
-  private final Kept kept = new Kept(1, Entries.NONE, Generator.book(2, 1));
+  private final Kept kept = new Kept(new Stand(1, ""), Entries.NONE, Generator.book(2, 1));
 
   private final AtomicInteger worked = new AtomicInteger();
 

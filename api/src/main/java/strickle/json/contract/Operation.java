@@ -18,6 +18,7 @@ import java.util.function.UnaryOperator;
  * @param body what it takes; nothing for no body
  * @param example a body that is right; empty for none
  * @param answers how it answers when it goes well; refusals are the same for all
+ * @param open whether it is answered before a studio is opened by its password
  */
 public record Operation(
     String method,
@@ -29,58 +30,62 @@ public record Operation(
     List<Parameter> parameters,
     Optional<Shape> body,
     String example,
-    List<Answer> answers) {
+    List<Answer> answers,
+    boolean open) {
 
   /** An operation without parameters or body. */
   public static Operation of(
       String method, String path, String id, String topic, String summary, String description) {
     return new Operation(
-        method, path, id, topic, summary, description, List.of(), Optional.empty(), "", List.of());
+        method,
+        path,
+        id,
+        topic,
+        summary,
+        description,
+        List.of(),
+        Optional.empty(),
+        "",
+        List.of(),
+        false);
+  }
+
+  private Operation of(
+      List<Parameter> given,
+      Optional<Shape> taken,
+      String shown,
+      List<Answer> told,
+      boolean toAnybody) {
+    return new Operation(
+        method, path, id, topic, summary, description, given, taken, shown, told, toAnybody);
+  }
+
+  /** The same, answered also before a studio is opened by its password. */
+  public Operation toAnybody() {
+    return of(parameters, body, example, answers, true);
   }
 
   /** The same with one parameter more. */
   public Operation with(Parameter parameter) {
     List<Parameter> more = new ArrayList<>(parameters);
     more.add(parameter);
-    return new Operation(
-        method, path, id, topic, summary, description, more, body, example, answers);
+    return of(more, body, example, answers, open);
   }
 
   /** The same taking a body. */
   public Operation taking(Shape shape, String rightExample) {
-    return new Operation(
-        method,
-        path,
-        id,
-        topic,
-        summary,
-        description,
-        parameters,
-        Optional.of(shape),
-        rightExample,
-        answers);
+    return of(parameters, Optional.of(shape), rightExample, answers, open);
   }
 
   /** The same with one more answer. */
   public Operation answering(Answer answer) {
     List<Answer> more = new ArrayList<>(answers);
     more.add(answer);
-    return new Operation(
-        method, path, id, topic, summary, description, parameters, body, example, more);
+    return of(parameters, body, example, more, open);
   }
 
   /** The same with other examples: of what it takes, and of its answers. */
   public Operation such(String taken, UnaryOperator<Answer> given) {
-    return new Operation(
-        method,
-        path,
-        id,
-        topic,
-        summary,
-        description,
-        parameters,
-        body,
-        taken,
-        answers.stream().map(given).toList());
+    return of(parameters, body, taken, answers.stream().map(given).toList(), open);
   }
 }

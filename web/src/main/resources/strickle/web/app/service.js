@@ -62,8 +62,8 @@ function headers({body, tag, known, key, type}) {
     'If-Match': tag,
     'If-None-Match': known,
     'Idempotency-Key': key,
-    // A header holds no letters beyond Latin; a name that has some is left out rather than refused.
-    'Strickle-Who': /^[\x20-\x7e]+$/.test(settings.who) ? settings.who : undefined,
+    // A header holds no letters beyond Latin.
+    'Strickle-Who': encodeURIComponent(settings.who.toWellFormed()),
   };
   return Object.fromEntries(Object.entries(given).filter(([, value]) => value));
 }

@@ -31,7 +31,13 @@ class Door extends LitElement {
   }
 
   async #close() {
-    await ask('DELETE', '/api/session');
+    try {
+      await ask('DELETE', '/api/session');
+    } catch (failed) {
+      if (!failed.isClosed) { // it was, before
+        throw failed;
+      }
+    }
     await studio.load();
   }
 }
