@@ -4,6 +4,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import java.util.Optional;
+import strickle.store.StoreTrouble;
 import strickle.web.Page;
 import strickle.web.PageFile;
 
@@ -16,17 +17,25 @@ final class PageRoutes {
   private static final String KEPT = "public, max-age=31536000, immutable";
   private static final String ASKED_AGAIN = "no-cache";
 
-  private PageRoutes() {}
+  private final Access access;
+
+  private PageRoutes(Access access) {
+    this.access = access;
+  }
 
   /**
    * Adds its addresses: the first one, the rooms with all that stands below them, and the files.
+   *
+   * @param access says whether a studio is open to the reader, which the document then asks for;
+   *     the document itself is for anybody
    */
-  static void add(JavalinConfig config) {
-    add(config, "/", context -> document(context, ""));
+  static void add(JavalinConfig config, Access access) {
+    PageRoutes page = new PageRoutes(access);
+    add(config, "/", context -> page.document(context, ""));
     add(config, "/page/{print}/<name>", PageRoutes::file);
     for (String room : Page.now().rooms()) {
-      add(config, "/" + room, context -> document(context, room));
-      add(config, "/" + room + "/<rest>", context -> document(context, room));
+      add(config, "/" + room, context -> page.document(context, room));
+      add(config, "/" + room + "/<rest>", context -> page.document(context, room));
     }
   }
 
@@ -35,12 +44,22 @@ final class PageRoutes {
     config.routes.head(path, handler);
   }
 
-  private static void document(Context context, String room) {
+  private void document(Context context, String room) {
     Page page = Page.now();
     PageFile document =
-        page.document(room).orElseThrow(() -> Refusal.notThere("room " + room + " any more"));
+        page.document(room, studioIsOpen(context))
+            .orElseThrow(() -> Refusal.notThere("room " + room + " any more"));
     context.header("Content-Security-Policy", page.policy());
     give(context, document, ASKED_AGAIN);
+  }
+
+  // The page can be had, and says what is wrong, also when the database is in trouble.
+  private boolean studioIsOpen(Context context) {
+    try {
+      return access.admitted(context).isPresent();
+    } catch (Refusal | StoreTrouble closed) {
+      return false;
+    }
   }
 
   private static void file(Context context) {

@@ -80,7 +80,7 @@ public final class Service implements AutoCloseable {
             listening,
             queue,
             config -> {
-              configure(config, routes, handlers);
+              configure(config, routes, access, handlers);
               limit(config, gate, listening);
             });
     gate.open(listening.guard(server.port()));
@@ -168,7 +168,8 @@ public final class Service implements AutoCloseable {
     return routes;
   }
 
-  private static void configure(JavalinConfig config, List<Route> routes, RouteHandlers handlers) {
+  private static void configure(
+      JavalinConfig config, List<Route> routes, Access access, RouteHandlers handlers) {
     config.startup.showJavalinBanner = false;
     config.concurrency.useVirtualThreads = true;
     config.http.prefer405over404 = true;
@@ -177,7 +178,7 @@ public final class Service implements AutoCloseable {
     config.http.compressionStrategy = CompressionStrategy.NONE; // Packing does it
     config.http.defaultContentType = "application/json";
     RouteHandlers.addRefusals(config);
-    PageRoutes.add(config);
+    PageRoutes.add(config, access);
     routes.forEach(route -> handlers.add(config, route));
   }
 
