@@ -25,19 +25,32 @@ import strickle.store.Database;
 /** What is too much is refused before it costs anything. */
 class LimitsTest {
 
+  private static final Duration PATIENCE = Duration.ofSeconds(60);
+  private static final Duration HASTE = Duration.ofMillis(700);
+
   @TempDir Path folder;
   private Web web;
 
   @BeforeEach
   void start() {
-    Listening hasty = new Listening(Listening.LOOPBACK, 0, Set.of(), false, Duration.ofMillis(700));
-    web = Web.of(Database.inFolder(folder), Clock.systemUTC(), hasty);
+    web = waiting(PATIENCE);
     web.send("POST", "/api/studios", "{\"name\": \"Ash Lane\", \"begin\": \"demo\"}");
   }
 
   @AfterEach
   void stop() {
     web.close();
+  }
+
+  /** A service that waits so long for a body, and no longer. */
+  private Web waiting(Duration patience) {
+    Listening listening = new Listening(Listening.LOOPBACK, 0, Set.of(), false, patience);
+    return Web.of(Database.inFolder(folder), Clock.systemUTC(), listening);
+  }
+
+  private void makeHaste() {
+    web.close();
+    web = waiting(HASTE);
   }
 
   @Test
@@ -69,6 +82,7 @@ class LimitsTest {
 
   @Test
   void aBodyThatTricklesInIsNotWaitedFor() throws Exception {
+    makeHaste();
     try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), web.port())) {
       socket.setSoTimeout(20_000);
       socket.getOutputStream().write(head(1000, "").getBytes(StandardCharsets.ISO_8859_1));
@@ -85,6 +99,7 @@ class LimitsTest {
 
   @Test
   void aBodyThatStopsIsNotWaitedFor() {
+    makeHaste();
     String answer = RawHttp.ask(web.port(), head(1000, "") + "{");
     assertTrue(Set.of(0, 400, 408).contains(RawHttp.status(answer)), answer);
   }
