@@ -156,7 +156,8 @@ export class View {
 
   /**
    * Shows what lies between edges, and one row whatever they are.
-   * @param {{left: number, right: number, first: number, end: number}} seen pixels of the axis, places of rows
+   * @param {{left: number, right: number, first: number, end: number, isFirst: boolean}} seen pixels of the axis,
+   *   places of rows, and whether what lies beyond can wait
    * @param {{row: number, item: number}} active
    */
   show(seen, active) {
@@ -187,10 +188,11 @@ export class View {
     this.#rows.delete(at);
   }
 
-  #bars(row, {left, right}, keep) {
+  #bars(row, {left, right, isFirst}, keep) {
     const {board} = this.maker;
     const items = board.items(row.at);
-    const wanted = new Map(itemsBetween(items, left - BEYOND_BARS, right + BEYOND_BARS).map(item => [item.bar.id, item]));
+    const beyond = isFirst ? 0 : BEYOND_BARS;
+    const wanted = new Map(itemsBetween(items, left - beyond, right + beyond).map(item => [item.bar.id, item]));
     if (keep >= 0 && items[keep]) wanted.set(items[keep].bar.id, items[keep]);
     for (const [id, bar] of row.bars) {
       if (wanted.has(id)) continue;
@@ -233,8 +235,9 @@ export class View {
     for (const row of this.#rows.values()) yield* row.bars.values();
   }
 
-  /** The rows that can be seen from a place, with those beyond. */
-  static edges(top, height) {
-    return [top - BEYOND_ROWS, top + height + BEYOND_ROWS];
+  /** The rows that can be seen from a place; with those beyond, except at first. */
+  static edges(top, height, isFirst) {
+    const more = isFirst ? 0 : BEYOND_ROWS;
+    return [top - more, top + height + more];
   }
 }

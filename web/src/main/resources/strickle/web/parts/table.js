@@ -51,7 +51,8 @@ export class Table extends LitElement {
       return this.rows;
     }
     const way = this.sort.startsWith('-') ? -1 : 1;
-    return [...this.rows].sort((one, other) => way * compared(column.by(one), column.by(other)));
+    const keyed = this.rows.map(row => ({row, key: column.by(row)}));
+    return keyed.sort((one, other) => way * compared(one.key, other.key)).map(({row}) => row);
   }
 
   render() {
@@ -80,9 +81,12 @@ export class Table extends LitElement {
   }
 }
 
+// Made once: a comparison by itself makes one each time, and a sort is hundreds of them.
+const collator = new Intl.Collator(undefined, {numeric: true});
+
 function compared(one, other) {
   if (typeof one === 'string' && typeof other === 'string') {
-    return one.localeCompare(other, undefined, {numeric: true});
+    return collator.compare(one, other);
   }
   return (one ?? -Infinity) < (other ?? -Infinity) ? -1 : (one ?? -Infinity) > (other ?? -Infinity) ? 1 : 0;
 }
