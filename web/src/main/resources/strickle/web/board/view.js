@@ -14,6 +14,8 @@ const BEYOND_ROWS = 120;
 const BEYOND_BARS = 300;
 /** A narrower bar has no words on it. */
 const WORDS_FROM = 34;
+/** What somebody does and when stands on a bar that holds more of it than a letter or two. */
+const TASK_WORDS_FROM = 60;
 /** Words behind a bar want at least this much room, and about so much for each letter. */
 const WORDS_BEHIND = 52;
 const LETTER = 6.4;
@@ -77,7 +79,7 @@ export class Maker {
     const widest = Math.max(...words.split('\n').map(line => line.length)) * LETTER + 10;
     if (room === undefined || width >= widest || room < Math.min(widest, WORDS_BEHIND)) {
       const covered = bar.kind === 'group' && !bar.flags; // by its members
-      if (width >= WORDS_FROM && !covered) made.textContent = words;
+      if (width >= (bar.kind === 'task' ? Math.min(TASK_WORDS_FROM, widest) : WORDS_FROM) && !covered) made.textContent = words;
       return;
     }
     made.classList.add('behind');
@@ -209,17 +211,15 @@ export class View {
     row.bars.set(id, bar);
   }
 
-  /** Bars that begin before the left edge keep their words in sight. */
+  /** Bars that begin before the left edge keep their words in sight; words behind a bar go with it. */
   lead(scrollLeft) {
     for (const node of this.#led) node.style.textIndent = '';
-    this.#led = [];
-    for (const row of this.#rows.values()) {
-      for (const node of row.bars.values()) {
-        const {x, width} = node.item;
-        if (x >= scrollLeft || x + width < scrollLeft + WORDS_FROM || node.classList.contains('behind')) continue;
-        node.style.textIndent = `${scrollLeft - x}px`;
-        this.#led.push(node);
-      }
+    this.#led = [...this.bars()].filter(({item: {x}}) => x < scrollLeft);
+    for (const node of this.#led) {
+      const {x, width} = node.item;
+      const seen = x + width - scrollLeft;
+      if (node.classList.contains('behind')) node.style.textIndent = seen > 0 ? '' : '-200vw';
+      else if (seen >= WORDS_FROM) node.style.textIndent = `${scrollLeft - x}px`;
     }
   }
 

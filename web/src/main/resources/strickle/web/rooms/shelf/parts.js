@@ -19,6 +19,7 @@ class ShelfFields extends LitElement {
   static styles = [sheet, css`
     .fields { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(13rem, 100%), 1fr)); gap: var(--s3) var(--s4); align-items: start; }
     .wide, fieldset { grid-column: 1 / -1; }
+    @media (min-width: 62rem) { .fields > [path="name"] { grid-column: span 2; } }
     fieldset { border: var(--border) solid var(--line); padding: var(--s3); margin: 0; display: grid; gap: var(--s3); min-width: 0; border-radius: var(--corner); }
     legend { font-weight: 600; padding: 0 var(--s2); }
     .one { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: var(--s3); align-items: end; padding-block-end: var(--s3); border-block-end: var(--border) solid var(--line); }

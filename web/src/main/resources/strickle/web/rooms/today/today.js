@@ -27,6 +27,7 @@ class Today extends Room {
   static styles = [...Room.styles, css`
     .people { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(24rem, 100%), 1fr)); gap: var(--s4) var(--s5); align-items: start; margin-block-start: var(--s4); }
     .people section { margin: 0; }
+    .ready-today h2 { margin-block-end: var(--s2); }
     .cards { display: grid; gap: var(--s3); }
     .ready-today { border-inline-start: var(--post) solid var(--moss); padding-inline-start: var(--s3); margin-block-start: var(--s4); }
     button, .button { min-height: var(--touch); }

@@ -36,7 +36,7 @@ export class Week extends Room {
 
   static styles = [Room.styles, css`
     s-week-board { --board-height: max(26rem, calc(100dvh - 20rem)); }
-    @media (max-width: 40rem) { s-week-board { --board-height: 70dvh; } }
+    @media (max-width: 40rem) { s-week-board { --board-height: 70dvh; } header h1 { flex: 1 0 100%; } }
     @media print { :host { font-size: 8pt; } }
   `];
 
