@@ -34,8 +34,7 @@ class PiecewiseTest {
   @Test
   void whatFillsAWindowComesAtOnceAndTheRestFrameByFrame() {
     assertEquals(
-        List.of(3, 7, 10),
-        seen("host.requestUpdate(); for (let n = 0; n < 5; n++) await soon();"));
+        List.of(3, 7, 10), seen("host.requestUpdate(); for (let n = 0; n < 5; n++) await soon();"));
   }
 
   @Test

@@ -143,8 +143,7 @@ class ShoppingTest {
     String path = "/api/materials/" + material;
     HttpResponse<String> before = house.send("GET", path, "");
     String tag = before.headers().firstValue("ETag").orElseThrow();
-    String now =
-        before.body().replaceFirst("\"onHand\": [\\d.]+", "\"onHand\": " + quantity);
+    String now = before.body().replaceFirst("\"onHand\": [\\d.]+", "\"onHand\": " + quantity);
     HttpResponse<String> taken =
         house.send("PUT", path, now, "If-Match", tag, "Content-Type", "application/json");
     assertEquals(200, taken.statusCode(), taken.body());

@@ -30,7 +30,9 @@ class WeekTest {
   /** "March 4 – 6, 2027", or "March 6, 2027" where one day fills the view. */
   private static final Pattern DAYS = Pattern.compile("March (\\d+)(?:\\D+(\\d+))?, 2027");
 
-  /** The first and the last day of which, or of the view, a quarter can be seen beside the names. */
+  /**
+   * The first and the last day of which, or of the view, a quarter can be seen beside the names.
+   */
   private static final String DAYS_SEEN =
       """
       b => {
