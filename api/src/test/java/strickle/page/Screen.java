@@ -13,6 +13,7 @@ import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
@@ -93,6 +94,12 @@ final class Screen implements AutoCloseable {
     if (response.status() >= 500) {
       troubles.add(response.status() + " of " + response.url());
     }
+  }
+
+  /** Puts the window's clock to a moment. */
+  Screen at(Instant moment) {
+    context.clock().setFixedTime(moment.toEpochMilli());
+    return this;
   }
 
   /** Opens a room by its address, such as {@code /week}, and waits until it has settled. */

@@ -89,10 +89,18 @@ final class StudioHouse implements AutoCloseable {
 
   /** Lays out a plan after looking at so many schedules, and works by it. */
   void workByAPlan(int schedules) {
-    String asked =
-        "{\"from\": \"2027-03-01T00:00\", \"schedules\": " + schedules + ", \"seed\": 1}";
-    String place =
-        send("POST", "/api/plans", asked, JSON).headers().firstValue("Location").orElseThrow();
+    work(
+        "/api/plans",
+        "{\"from\": \"2027-03-01T00:00\", \"schedules\": " + schedules + ", \"seed\": 1}");
+  }
+
+  /** Lays the plan in use out anew with what has happened, and works by that. */
+  void goOn(String now) {
+    work("/api/replan", "{\"now\": \"" + now + "\", \"schedules\": 60, \"seed\": 1}");
+  }
+
+  private void work(String path, String asked) {
+    String place = send("POST", path, asked, JSON).headers().firstValue("Location").orElseThrow();
     while (get(place).matches("(?s).*\"state\": \"(waiting|running)\".*")) {
       Thread.onSpinWait();
     }

@@ -2,18 +2,23 @@ package strickle.page;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.BoundingBox;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import strickle.json.PlanFile;
+import strickle.plan.Plan;
 
 /** The day at the bench. */
 @BrowserTest
@@ -72,6 +77,47 @@ class TodayTest {
       assertEquals("summary", screen.focused("e => e.className"));
       assertEquals(0, house.count("/api/progress"));
     }
+  }
+
+  @Test
+  void whoIsBackSoonerIsPlannedForAgainFromThenOn() {
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      screen.open("/today");
+      assertThat(screen.button("Lay out again from now")).hasCount(0);
+      screen.button("Somebody is away…").click();
+      screen.field("Who").selectOption("Maren");
+      screen.field("Until").fill("2027-03-04T00:00");
+      screen.button("Note it").click();
+      assertThat(screen.text(Pattern.compile("^Maren is away from Mon"))).isVisible();
+      assertThat(screen.text("What has happened is not as planned.")).isVisible();
+      screen.button("Back again…").click();
+      assertThat(screen.field("Who")).hasValue("0"); // the first of the studio
+      screen.field("Here again from").fill("2027-03-02T12:00");
+      screen.button("Note it").click();
+      assertThat(screen.text(Pattern.compile("^Maren is back from Tue"))).isVisible();
+      assertThat(screen.button("Back again…")).hasCount(0);
+      screen.button("Lay out again from now").click();
+      assertThat(screen.heading("The week is being laid out")).isVisible();
+      house.endLaying();
+      screen.button("Work by the new plan").click();
+      assertThat(screen.text("The studio works by the new plan.")).isVisible();
+      List<LocalDate> days = daysOf("maren");
+      assertFalse(days.contains(LocalDate.of(2027, 3, 1)), days.toString());
+      assertTrue(days.contains(LocalDate.of(2027, 3, 2)), days.toString());
+      screen.open("/today");
+      assertThat(screen.text(Pattern.compile("^Maren is away .* to Tue"))).isVisible();
+      assertThat(screen.button("Lay out again from now")).hasCount(0);
+      assertEquals(0, house.count("/api/progress"));
+    }
+  }
+
+  /** The days on which somebody has something to do. */
+  private List<LocalDate> daysOf(String person) {
+    Plan plan = PlanFile.parse(house.get("/api/plan-in-use"));
+    return plan.tasks().stream()
+        .filter(task -> task.person().equals(person))
+        .map(task -> task.start().toLocalDate())
+        .toList();
   }
 
   @Test

@@ -9,6 +9,8 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.options.BoundingBox;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -24,6 +26,30 @@ import strickle.demo.Size;
 class WeekTest {
 
   private static final Book DEMO = Demo.book(Size.MEDIUM);
+
+  /** "March 4 – 6, 2027", or "March 6, 2027" where one day fills the view. */
+  private static final Pattern DAYS = Pattern.compile("March (\\d+)(?:\\D+(\\d+))?, 2027");
+
+  /**
+   * The first and the last day of which, or of the view, a quarter can be seen beside the names.
+   */
+  private static final String DAYS_SEEN =
+      """
+      b => {
+        const view = b.viewNode.getBoundingClientRect();
+        const [left, right] = [view.left + b.nameWidth, view.left + b.viewNode.clientWidth];
+        const seen = [...b.renderRoot.querySelectorAll('.days .day')].filter(day => {
+          const box = day.getBoundingClientRect();
+          const part = Math.min(right, box.right) - Math.max(left, box.left);
+          return part >= Math.min(box.width, right - left) / 4;
+        });
+        return [seen[0], seen.at(-1)].map(day => /\\d+/.exec(day.textContent)[0]);
+      }
+      """;
+
+  /** The same of which nearly all can be seen. */
+  private static final String DAYS_SEEN_WHOLE =
+      DAYS_SEEN.replace("right - left) / 4", "right - left) * 3 / 4");
 
   @TempDir static Path folder;
 
@@ -157,6 +183,35 @@ class WeekTest {
       assertEquals(
           "hands",
           board.asks("b => b.board.rows.find(r => !r.heading && r.band !== 'flags').band"));
+    }
+  }
+
+  @Test
+  void theTitleNamesTheDaysThatTheBoardShowsHoweverNarrowTheyAre() {
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      for (int day = 1; day <= 9; day++) {
+        Board board = Board.open(screen, "by=person&days=3&at=2027-03-0" + day + "T00:00");
+        screen.settled();
+        Matcher title = DAYS.matcher(screen.page().locator("h1").innerText());
+        assertTrue(title.find(), screen.page().locator("h1").innerText());
+        String last = Objects.requireNonNullElse(title.group(2), title.group(1));
+        assertEquals(List.of(title.group(1), last), board.asks(DAYS_SEEN), "from " + day);
+      }
+    }
+  }
+
+  @Test
+  void laterLeavesNoDayOutHoweverWideTheDaysAre() {
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      for (int day = 1; day <= 9; day++) {
+        Board board = Board.open(screen, "by=person&days=3&at=2027-03-0" + day + "T00:00");
+        screen.settled();
+        int whole = Integer.parseInt((String) ((List<?>) board.asks(DAYS_SEEN_WHOLE)).get(1));
+        screen.button("Later").click();
+        screen.settled();
+        int next = Integer.parseInt((String) ((List<?>) board.asks(DAYS_SEEN)).get(0));
+        assertTrue(day < next && next <= whole + 1, next + " after " + whole + ", from " + day);
+      }
     }
   }
 

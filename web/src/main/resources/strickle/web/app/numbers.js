@@ -3,6 +3,8 @@
 import {settings} from './settings.js';
 
 const formats = new Map();
+// What a box holds is written without groups and, at first, with a point.
+const plainly = new Intl.NumberFormat('en-US', {useGrouping: false, maximumFractionDigits: 9});
 
 function format(options) {
   const key = settings.locale + JSON.stringify(options);
@@ -54,9 +56,7 @@ export function writeNumber(value) {
     return '';
   }
   // Twelve digits: what a change of units leaves behind in the sixteenth is nobody's measure.
-  const plain = Number(value.toPrecision(12));
-  const text = plain.toLocaleString('en-US', {useGrouping: false, maximumFractionDigits: 9});
-  return text.replace('.', decimalMark());
+  return plainly.format(Number(value.toPrecision(12))).replace('.', decimalMark());
 }
 
 /**

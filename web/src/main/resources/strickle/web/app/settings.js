@@ -4,7 +4,17 @@ const KEYS = {units: 'strickle.units', locale: 'strickle.locale', theme: 'strick
 const UNITS = ['metric', 'us'];
 const US_REGIONS = ['US', 'LR', 'MM'];
 
+// Every number and time that is written asks, and the store takes its time to say.
+const known = new Map();
+
 function kept(key) {
+  if (!known.has(key)) {
+    known.set(key, read(key));
+  }
+  return known.get(key);
+}
+
+function read(key) {
   try {
     return localStorage.getItem(key) ?? '';
   } catch {
@@ -13,6 +23,7 @@ function kept(key) {
 }
 
 function keep(key, value) {
+  known.delete(key);
   try {
     if (value) {
       localStorage.setItem(key, value);
@@ -31,6 +42,9 @@ function usualUnits() {
     return 'metric';
   }
 }
+
+// The browser's language is what it was when the page was loaded; to look its region up takes a while.
+const usual = usualUnits();
 
 const locales = new Map();
 
@@ -52,7 +66,7 @@ class Settings extends EventTarget {
   /** "metric" or "us". */
   get units() {
     const chosen = kept(KEYS.units);
-    return UNITS.includes(chosen) ? chosen : usualUnits();
+    return UNITS.includes(chosen) ? chosen : usual;
   }
 
   set units(name) {
@@ -103,7 +117,8 @@ export const settings = new Settings();
 
 // Another window of the same reader has chosen.
 window.addEventListener('storage', event => {
-  if (Object.values(KEYS).includes(event.key)) {
+  if (event.key === null || Object.values(KEYS).includes(event.key)) {
+    known.clear();
     window.strickleTheme.wear(settings.theme);
     settings.dispatchEvent(new Event('change'));
   }

@@ -9,19 +9,50 @@ import {studio} from './studio.js';
 import {say} from './words.js';
 
 const MINUTE = 60_000;
-const formats = new Map();
+const DAY = 86_400_000;
+const MOST_KEPT = 5000;
+
+const TIME_OF_DAY = {hour: 'numeric', minute: '2-digit'};
+const SHORT_DAY = {weekday: 'short', day: 'numeric', month: 'short'};
+const LONG_DAY = {weekday: 'long', day: 'numeric', month: 'long'};
+const DATE = {day: 'numeric', month: 'long', year: 'numeric'};
+const MOMENT = {...SHORT_DAY, ...TIME_OF_DAY};
+const APART = {year: 'numeric', month: '2-digit', day: '2-digit', hour: '2-digit', minute: '2-digit',
+  second: '2-digit', hourCycle: 'h23', calendar: 'iso8601', numberingSystem: 'latn'};
 
 /** The studio's time zone. */
 export function zone() {
   return studio.book?.studio.timeZone ?? 'UTC';
 }
 
-function format(options, locale = settings.locale) {
-  const key = locale + zone() + JSON.stringify(options);
-  if (!formats.has(key)) {
-    formats.set(key, new Intl.DateTimeFormat(locale, {timeZone: zone(), ...options}));
+// What a reader is shown, kept for as long as they read in the same language and zone: to make a format
+// is slow, and a room writes the same moments with every drawing.
+const formats = new Map();
+let reader = '';
+
+function formatOf(options) {
+  const now = `${settings.locale} ${zone()}`;
+  if (now !== reader) {
+    formats.clear();
+    reader = now;
   }
-  return formats.get(key);
+  if (!formats.has(options)) {
+    const format = new Intl.DateTimeFormat(options === APART ? 'en-US' : settings.locale, {timeZone: zone(), ...options});
+    formats.set(options, {format, texts: new Map()});
+  }
+  return formats.get(options);
+}
+
+function written(options, at) {
+  const {format, texts} = formatOf(options);
+  const time = moment(at).getTime();
+  if (!texts.has(time)) {
+    if (texts.size > MOST_KEPT) {
+      texts.clear();
+    }
+    texts.set(time, format.format(time));
+  }
+  return texts.get(time);
 }
 
 /**
@@ -39,7 +70,6 @@ export function moment(at) {
 }
 
 // What a zone's clock shows is slow to find out, and a room asks for the same moments with every drawing.
-const MOST_KEPT = 5000;
 const kept = new Map();
 let keptZone = '';
 
@@ -60,10 +90,7 @@ function shown(date) {
 }
 
 function takenApart(date) {
-  const part = Object.fromEntries(
-    format({year: 'numeric', month: '2-digit', day: '2-digit', hour: '2-digit', minute: '2-digit',
-      second: '2-digit', hourCycle: 'h23', calendar: 'iso8601', numberingSystem: 'latn'}, 'en-US')
-      .formatToParts(date).map(({type, value}) => [type, value]));
+  const part = Object.fromEntries(formatOf(APART).format.formatToParts(date).map(({type, value}) => [type, value]));
   return Date.UTC(part.year, part.month - 1, part.day, part.hour, part.minute, part.second);
 }
 
@@ -75,7 +102,7 @@ function fromLocal(text) {
 function timeOf(text) {
   const wanted = Date.parse(`${text.length > 10 ? text : text + 'T00:00'}Z`);
   const offsets = [-1, 1].map(side => {
-    const near = wanted + side * 86_400_000;
+    const near = wanted + side * DAY;
     return shown(new Date(near)) - near;
   });
   const fitting = offsets.map(offset => wanted - offset).filter(at => shown(new Date(at)) === wanted);
@@ -94,7 +121,7 @@ export function dayOf(at) {
 
 /** So many days after a day, both as 2027-04-05. */
 export function addDays(day, days) {
-  return new Date(Date.parse(`${day}T00:00Z`) + days * 86_400_000).toISOString().slice(0, 10);
+  return new Date(Date.parse(`${day}T00:00Z`) + days * DAY).toISOString().slice(0, 10);
 }
 
 /** The day of the week, 0 for Monday. */
@@ -109,28 +136,27 @@ export function weekOf(day) {
 
 /** "14:10", or as the reader's language writes it. */
 export function showTime(at) {
-  return format({hour: 'numeric', minute: '2-digit'}).format(moment(at));
+  return written(TIME_OF_DAY, at);
 }
 
 /** "Tue 6 Apr". */
 export function showDay(at) {
-  return format({weekday: 'short', day: 'numeric', month: 'short'}).format(moment(at));
+  return written(SHORT_DAY, at);
 }
 
 /** "Tuesday 6 April". */
 export function showLongDay(at) {
-  return format({weekday: 'long', day: 'numeric', month: 'long'}).format(moment(at));
+  return written(LONG_DAY, at);
 }
 
 /** "6 April 2027". */
 export function showDate(at) {
-  return format({day: 'numeric', month: 'long', year: 'numeric'}).format(moment(at));
+  return written(DATE, at);
 }
 
 /** "Tue 6 Apr, 14:10". */
 export function showMoment(at) {
-  return format({weekday: 'short', day: 'numeric', month: 'short', hour: 'numeric', minute: '2-digit'})
-    .format(moment(at));
+  return written(MOMENT, at);
 }
 
 /** "14:10 – 15:00", with the days where they differ. */
@@ -142,7 +168,7 @@ export function showSpan(from, to) {
 
 /** "5 – 11 April": days of a stretch, both ends in it. */
 export function showDays(from, to) {
-  return format({day: 'numeric', month: 'long', year: 'numeric'}).formatRange(moment(from), moment(to));
+  return formatOf(DATE).format.formatRange(moment(from), moment(to));
 }
 
 /**
@@ -176,10 +202,19 @@ export function minutesBetween(from, to) {
   return (moment(to) - moment(from)) / MINUTE;
 }
 
+const relatives = new Map();
+
+function relativeOf(locale) {
+  if (!relatives.has(locale)) {
+    relatives.set(locale, new Intl.RelativeTimeFormat(locale, {numeric: 'auto'}));
+  }
+  return relatives.get(locale);
+}
+
 /** "3 minutes ago", "in 2 days". */
 export function showAgo(at, now = Date.now()) {
   const minutes = (moment(at) - now) / MINUTE;
-  const relative = new Intl.RelativeTimeFormat(settings.locale, {numeric: 'auto'});
+  const relative = relativeOf(settings.locale);
   if (Math.abs(minutes) < 60) {
     return relative.format(Math.round(minutes), 'minute');
   }

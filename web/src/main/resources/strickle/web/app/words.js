@@ -12,6 +12,7 @@ export const language = 'en';
 
 const all = {...shell};
 const plurals = new Intl.PluralRules(language);
+const conjunction = new Intl.ListFormat(language, {type: 'conjunction'});
 
 /** Adds the words of a room. */
 export function addWords(room, words) {
@@ -47,14 +48,24 @@ export function say(key, values = {}) {
   return sayParts(key, values).join('');
 }
 
+const taken = new Map();
+
+// A sentence taken apart once: a board says the same ones hundreds of times.
+function partsOf(sentence) {
+  if (!taken.has(sentence)) {
+    const parts = sentence.split(/(\{\w+\})/).filter(part => part !== '');
+    taken.set(sentence, parts.map(text => ({text, place: /^\{(\w+)\}$/.exec(text)?.[1] ?? ''})));
+  }
+  return taken.get(sentence);
+}
+
 /**
  * The same in parts, so that a place can hold a template: a link, or something to stand out.
  *
  * @returns {Array} texts and values in their order
  */
 export function sayParts(key, values = {}) {
-  const parts = chosen(key, values).split(/(\{\w+\})/).filter(part => part !== '')
-    .map(part => (/^\{\w+\}$/.test(part) ? shown(values[part.slice(1, -1)] ?? '') : part));
+  const parts = partsOf(chosen(key, values)).map(({text, place}) => (place ? shown(values[place] ?? '') : text));
   return parts.map((part, at) => (endsWithStop(parts[at - 1]) && /^\.(?!\.)/.test(part) ? part.slice(1) : part));
 }
 
@@ -68,7 +79,7 @@ export function hasWord(key) {
 
 /** "a, b and c" in the reader's language. */
 export function sayList(items) {
-  return new Intl.ListFormat(language, {type: 'conjunction'}).format(items);
+  return conjunction.format(items);
 }
 
 /** What may be missing, shown as a name: the name of a thing of the book, or its id. */

@@ -14,6 +14,8 @@ export const boardSheet = css`
   .days > * { position: absolute; white-space: nowrap; padding-inline-start: 4px; color: var(--slate-2); pointer-events: none; }
   .days .day { inset-block: 0; border-inline-start: 1px solid var(--line); color: var(--slate); font-weight: 600; padding-block-start: 2px; overflow: hidden; }
   .days .lower { inset-block-start: 22px; }
+  .days .before { transform: translateX(-100%); }
+  .days .end { transform: translateX(-100%); padding-inline: 0 4px; }
   .days .now { inset-block-start: 22px; z-index: 1; background: var(--terracotta); color: var(--on-terracotta); padding-inline: 4px; margin-inline-start: -1px; }
   .corner { position: sticky; inset-inline-start: 0; z-index: 2; width: var(--name); height: 100%; background: var(--lime); border-inline-end: 1px solid var(--line); padding: 0 !important; }
   .body { position: relative; }
@@ -41,7 +43,7 @@ export const boardSheet = css`
     border: 1px solid var(--slate); border-radius: var(--corner); background-color: var(--lime); color: var(--slate); touch-action: pan-x pan-y;
     user-select: none; forced-color-adjust: none;
   }
-  .bar.form { background-color: var(--fill); color: var(--label); line-height: 19px; }
+  .bar.form { background-color: var(--fill); color: var(--label); line-height: 19px; text-shadow: 2px 0 var(--fill), -2px 0 var(--fill); } /* over the post */
   .bar.stay, .bar.life { border-inline-end: 4px solid var(--moss); line-height: 13px; font-size: 0.6875rem; }
   .bar.behind-time { border-color: var(--oxide); border-inline-end-color: var(--oxide); }
   .bar.task { background-color: var(--slate); color: var(--lime); border-inline-start: 5px solid var(--ink, var(--slate)); line-height: 19px; }
@@ -79,7 +81,7 @@ export const paperSheet = css`
     .paper .days { height: 14px; }
     .paper .days .day { font-size: 6.5pt; padding: 0 0 0 1px; }
     .paper .bar { margin: 0; inset-block: 2px; font-size: 6.5pt; border-color: #000; border-radius: 0; --fill: #404040 !important; --label: #ffffff !important; --ink: #000000 !important; }
-    .paper .bar.form { background-color: #404040; color: #fff; }
+    .paper .bar.form { background-color: #404040; color: #fff; text-shadow: none; }
     .paper .bar.task { background-color: #fff; color: #000; border-inline-start: 3px solid #000; }
     .paper .bar.group { background-color: #fff; color: #000; }
     .paper .bar.behind-time { border-width: 2px; font-weight: 700; }

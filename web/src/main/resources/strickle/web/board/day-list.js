@@ -1,5 +1,6 @@
 import {LitElement, css, html, nothing} from 'lit';
 import {sheet} from '../parts/sheet.js';
+import {Piecewise} from '../parts/piecewise.js';
 import {styled} from '../parts/styled.js';
 import {say} from '../app/words.js';
 import {showLongDay} from '../app/times.js';
@@ -7,6 +8,8 @@ import {swatchOf} from './colours.js';
 import {amountOf, at, howLong, personName, pinOf, span, taskName} from './names.js';
 
 const MINUTE_MS = 60_000;
+/** About so many lines are drawn in one go. */
+const LINES = 40;
 
 /**
  * The same plan as a list: day by day what each person does, what becomes ready and what is due. For narrow
@@ -19,7 +22,7 @@ export class DayList extends LitElement {
   static properties = {week: {attribute: false}, from: {type: Number}, days: {type: Number}, find: {}};
 
   static styles = [sheet, css`
-    section { margin-block-end: var(--s4); break-inside: avoid; }
+    section { margin-block-end: var(--s4); break-inside: avoid; content-visibility: auto; contain-intrinsic-block-size: auto 40rem; }
     h2 { font-size: var(--t3); position: sticky; inset-block-start: 0; background: var(--lime); padding-block: var(--s2); border-block-end: var(--border) solid var(--edge); }
     h3 { font-size: var(--t2); margin-block: var(--s3) var(--s1); }
     ul { list-style: none; padding: 0; }
@@ -30,8 +33,11 @@ export class DayList extends LitElement {
     .mark { margin-block: 4px; padding: var(--s1) var(--s3); border-inline-start: var(--post) solid var(--moss); }
     .mark.late { border-color: var(--oxide); font-weight: 600; }
     @media (max-width: 26rem) { button { grid-template-columns: 1fr; } .of { grid-column: 1; } }
-    @media print { button { display: grid !important; min-height: 0; padding: 1mm 2mm; } }
+    @media print { section { content-visibility: visible; } button { display: grid !important; min-height: 0; padding: 1mm 2mm; } }
   `];
+
+  #pieces = new Piecewise(this, {first: 12, step: LINES});
+  #read = {};
 
   constructor() {
     super();
@@ -40,20 +46,26 @@ export class DayList extends LitElement {
 
   render() {
     if (!this.week) return nothing;
-    const {days} = this.week;
-    const first = Math.max(0, days.findIndex(day => day.to > this.from));
-    return days.slice(first, first + this.days).map(day => this.#day(day));
+    const days = this.#days();
+    const drawn = this.#pieces.drawn(days, days.reduce((sum, {lines}) => sum + lines, 0));
+    let before = 0;
+    const seen = days.filter(({lines}) => (before += lines) - lines < drawn);
+    return html`<div aria-busy=${this.#pieces.isWhole ? nothing : 'true'}>${seen.map(day => this.#day(day))}</div>`;
   }
 
-  #day(day) {
-    const inDay = minute => minute >= day.from && minute < day.to;
-    const {people, tasks, runs, orders} = this.week;
-    const ready = [...runs.values()].filter(run => inDay(run.ready));
-    const due = orders.filter(order => order.planned && inDay(order.due));
-    const hands = people.map(person => ({person, spells: spellsIn(tasks, person.id, day)})).filter(({spells}) => spells.length > 0);
-    const empty = hands.length + ready.length + due.length === 0;
+  /** What is in each of the days; the same as long as it is asked for the same ones. */
+  #days() {
+    const {week, from, days} = this;
+    const first = Math.max(0, week.days.findIndex(day => day.to > from));
+    if (this.#read.week !== week || this.#read.first !== first || this.#read.count !== days) {
+      this.#read = {week, first, count: days, days: week.days.slice(first, first + days).map(day => contentOf(week, day))};
+    }
+    return this.#read.days;
+  }
+
+  #day({day, due, hands, ready, isEmpty}) {
     return html`<section aria-label=${showLongDay(day.from * MINUTE_MS)}><h2>${showLongDay(day.from * MINUTE_MS)}</h2>
-      ${empty ? html`<p class="quiet">${say('board.idle')}</p>` : nothing}
+      ${isEmpty ? html`<p class="quiet">${say('board.idle')}</p>` : nothing}
       ${due.map(order => this.#due(order))}
       ${hands.map(({person, spells}) => html`<h3>${person.name}</h3><ul>${spells.map(spell => html`<li>${this.#spell(spell)}</li>`)}</ul>`)}
       ${ready.map(run => html`<div class="mark">${say('board.list.ready', {amount: amountOf(run), at: at(run.ready)})}</div>`)}
@@ -73,6 +85,16 @@ export class DayList extends LitElement {
       @click=${event => this.dispatchEvent(new CustomEvent('open', {detail: {bar, node: event.currentTarget}}))}>
       <span>${span(from, to)}</span><span class="what">${taskName(task)}${pinned}</span><span class="of">${task.runs.map(amountOf).join('; ')}</span></button>`;
   }
+}
+
+/** What is due, done and ready on a day, and how many lines it takes to say so. */
+function contentOf({people, tasks, runs, orders}, day) {
+  const inDay = minute => minute >= day.from && minute < day.to;
+  const ready = [...runs.values()].filter(run => inDay(run.ready));
+  const due = orders.filter(order => order.planned && inDay(order.due));
+  const hands = people.map(person => ({person, spells: spellsIn(tasks, person.id, day)})).filter(({spells}) => spells.length > 0);
+  const lines = hands.reduce((sum, {spells}) => sum + spells.length, ready.length + due.length);
+  return {day, due, hands, ready, isEmpty: lines === 0, lines: Math.max(1, lines)};
 }
 
 function spellsIn(tasks, person, day) {

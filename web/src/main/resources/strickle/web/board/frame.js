@@ -1,12 +1,12 @@
 /** The board's frame: sizes, the head with days and flags, the ground, the ties and the line of now. */
 
 import {dayGradient, openGradient} from './ground.js';
-import {marksOf} from './head.js';
+import {HOUR_WIDTH, marksOf} from './head.js';
 import {say} from '../app/words.js';
 import {rowName} from './names.js';
 import {FLAG_HEIGHT} from './places.js';
 
-const DAYS_HEIGHT = 44;
+const NOW_WIDTH = 40;
 
 function made(classes, text, x) {
   const node = document.createElement('div');
@@ -14,6 +14,12 @@ function made(classes, text, x) {
   node.textContent = text;
   node.style.left = `${x}px`;
   return node;
+}
+
+/** Whether the word at now would stand over an hour behind it, and over none before. */
+function besideHour(now, hours) {
+  const isCovered = (from, to) => hours.some(({x, isEnd}) => (isEnd ? x - HOUR_WIDTH < to && x > from : x < to && x + HOUR_WIDTH > from));
+  return now > NOW_WIDTH && isCovered(now, now + NOW_WIDTH) && !isCovered(now - NOW_WIDTH, now);
 }
 
 export class Frame {
@@ -93,9 +99,9 @@ export class Frame {
       day.style.width = `${width}px`;
       return day;
     });
-    const lower = marks.lower.map(({x, words}) => made('lower', words, this.nameWidth + x));
+    const lower = marks.lower.map(({x, words, isEnd}) => made(isEnd ? 'lower end' : 'lower', words, this.nameWidth + x));
     const {now} = this.host;
-    const word = this.line.hidden ? [] : [made('now', say('board.now'), this.nameWidth + axis.xOf(now))];
+    const word = this.line.hidden ? [] : [made(besideHour(axis.xOf(now), marks.lower) ? 'now before' : 'now', say('board.now'), this.nameWidth + axis.xOf(now))];
     this.dayNodes = marks.days.map(({x, width}, at) => ({x, width, node: nodes[at]}));
     this.led = null;
     this.days.replaceChildren(corner, ...nodes, ...lower, ...word);

@@ -6,7 +6,8 @@ const MINUTE_MS = 60_000;
 const WIDE = 84;
 const SHORT = 46;
 const NARROW = 18;
-const HOUR_WIDTH = 52;
+/** The room an hour's words take. */
+export const HOUR_WIDTH = 68;
 
 /** A day's name in the room there is: "Tue 6 Apr", "Tue 6", "6" or nothing. */
 function dayWords(day, width) {
@@ -20,7 +21,7 @@ function dayWords(day, width) {
 function hourMarks(axis, left, right) {
   const open = axis.stretches.filter(each => each.open && each.x < right && each.x + each.width > left && each.width >= HOUR_WIDTH);
   return open.flatMap(({from, to, x, width}) => {
-    const ends = width >= 2 * HOUR_WIDTH ? [{x: x + width - HOUR_WIDTH + 6, words: showTime(to * MINUTE_MS), end: true}] : [];
+    const ends = width >= 2 * HOUR_WIDTH ? [{x: x + width, words: showTime(to * MINUTE_MS), isEnd: true}] : [];
     return [{x, words: showTime(from * MINUTE_MS)}, ...ends];
   });
 }
@@ -36,7 +37,7 @@ function weekMarks(days, axis) {
  * @param {object} axis
  * @param {number} left pixels of the axis
  * @param {number} right
- * @returns {{days: {x: number, width: number, words: string}[], lower: {x: number, words: string}[]}}
+ * @returns {{days: {x: number, width: number, words: string}[], lower: {x: number, words: string, isEnd?: boolean}[]}}
  */
 export function marksOf(days, axis, left, right) {
   const placed = days.map(day => ({day, x: axis.xOf(day.from), width: axis.xOf(day.to) - axis.xOf(day.from)}));

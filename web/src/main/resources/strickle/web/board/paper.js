@@ -58,10 +58,9 @@ export class Paper {
   /** The same rows on an axis that holds the days seen and no others. */
   #board() {
     const {host} = this;
-    const {week, leftMinute} = host;
-    const day = week.days.findLast(each => each.from <= leftMinute) ?? week.days[0];
+    const {week, seen: {days}} = host;
+    const [day, {to}] = [days[0], days.at(-1)];
     const board = new Board(week, {by: host.by, days: host.days, trueTime: host.trueTime, viewWidth: TRACK});
-    const to = week.days[week.days.indexOf(day) + host.days]?.from ?? Math.max(week.to, day.from + host.days * 24 * 60);
     board.axis = axis({from: day.from, to, open: week.open, trueTime: host.trueTime, days: (to - day.from) / (24 * 60), viewWidth: TRACK});
     const flags = flagItems(board.rows[0].bars.filter(bar => bar.from >= day.from && bar.from < to), board.axis, bar => labelOf(bar, week).length * FLAG_LETTER + 16);
     board.flagLines = flags.lines;

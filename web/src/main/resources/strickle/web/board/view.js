@@ -14,6 +14,8 @@ const BEYOND_ROWS = 120;
 const BEYOND_BARS = 300;
 /** A narrower bar has no words on it. */
 const WORDS_FROM = 34;
+/** What somebody does and when stands on a bar that holds more of it than a letter or two. */
+const TASK_WORDS_FROM = 60;
 /** Words behind a bar want at least this much room, and about so much for each letter. */
 const WORDS_BEHIND = 52;
 const LETTER = 6.4;
@@ -77,7 +79,7 @@ export class Maker {
     const widest = Math.max(...words.split('\n').map(line => line.length)) * LETTER + 10;
     if (room === undefined || width >= widest || room < Math.min(widest, WORDS_BEHIND)) {
       const covered = bar.kind === 'group' && !bar.flags; // by its members
-      if (width >= WORDS_FROM && !covered) made.textContent = words;
+      if (width >= (bar.kind === 'task' ? Math.min(TASK_WORDS_FROM, widest) : WORDS_FROM) && !covered) made.textContent = words;
       return;
     }
     made.classList.add('behind');
@@ -156,7 +158,8 @@ export class View {
 
   /**
    * Shows what lies between edges, and one row whatever they are.
-   * @param {{left: number, right: number, first: number, end: number}} seen pixels of the axis, places of rows
+   * @param {{left: number, right: number, first: number, end: number, isFirst: boolean}} seen pixels of the axis,
+   *   places of rows, and whether what lies beyond can wait
    * @param {{row: number, item: number}} active
    */
   show(seen, active) {
@@ -187,10 +190,11 @@ export class View {
     this.#rows.delete(at);
   }
 
-  #bars(row, {left, right}, keep) {
+  #bars(row, {left, right, isFirst}, keep) {
     const {board} = this.maker;
     const items = board.items(row.at);
-    const wanted = new Map(itemsBetween(items, left - BEYOND_BARS, right + BEYOND_BARS).map(item => [item.bar.id, item]));
+    const beyond = isFirst ? 0 : BEYOND_BARS;
+    const wanted = new Map(itemsBetween(items, left - beyond, right + beyond).map(item => [item.bar.id, item]));
     if (keep >= 0 && items[keep]) wanted.set(items[keep].bar.id, items[keep]);
     for (const [id, bar] of row.bars) {
       if (wanted.has(id)) continue;
@@ -207,17 +211,15 @@ export class View {
     row.bars.set(id, bar);
   }
 
-  /** Bars that begin before the left edge keep their words in sight. */
+  /** Bars that begin before the left edge keep their words in sight; words behind a bar go with it. */
   lead(scrollLeft) {
     for (const node of this.#led) node.style.textIndent = '';
-    this.#led = [];
-    for (const row of this.#rows.values()) {
-      for (const node of row.bars.values()) {
-        const {x, width} = node.item;
-        if (x >= scrollLeft || x + width < scrollLeft + WORDS_FROM || node.classList.contains('behind')) continue;
-        node.style.textIndent = `${scrollLeft - x}px`;
-        this.#led.push(node);
-      }
+    this.#led = [...this.bars()].filter(({item: {x}}) => x < scrollLeft);
+    for (const node of this.#led) {
+      const {x, width} = node.item;
+      const seen = x + width - scrollLeft;
+      if (node.classList.contains('behind')) node.style.textIndent = seen > 0 ? '' : '-200vw';
+      else if (seen >= WORDS_FROM) node.style.textIndent = `${scrollLeft - x}px`;
     }
   }
 
@@ -233,8 +235,9 @@ export class View {
     for (const row of this.#rows.values()) yield* row.bars.values();
   }
 
-  /** The rows that can be seen from a place, with those beyond. */
-  static edges(top, height) {
-    return [top - BEYOND_ROWS, top + height + BEYOND_ROWS];
+  /** The rows that can be seen from a place; with those beyond, except at first. */
+  static edges(top, height, isFirst) {
+    const more = isFirst ? 0 : BEYOND_ROWS;
+    return [top - more, top + height + more];
   }
 }

@@ -4,19 +4,15 @@ import {say} from '../app/words.js';
 import {boardSheet, paperSheet} from './board-sheet.js';
 import {Board} from './model.js';
 import {Dragging} from './dragging.js';
-import {Frame} from './frame.js';
-import {Maker, Paints, View} from './view.js';
 import {mark} from './marking.js';
 import {moved, nearest} from './moves.js';
+import {Painting} from './painting.js';
 import {Paper} from './paper.js';
 import {Peeking} from './peeking.js';
 import {found} from './search.js';
 import {movable, pinsKept} from './pinning.js';
-import {rowsBetween} from './places.js';
 import {weekOf} from './week.js';
 
-/** How far the bars reach beyond what is seen before they are made anew, in pixels. */
-const BEYOND = 400;
 const SETTLED_MS = 350;
 /** How much of a bar must be seen, in pixels. */
 const TASTE = 60;
@@ -27,7 +23,7 @@ const TASTE = 60;
  * Properties: book, plan; by ("form", "person" or "order"); days (3 to 56) in a view; trueTime; now (minute);
  * at (minute at the left edge); chosen (id of a run, lot or order that is to stand out); find (text).
  * Events: "open" and "peek" {bar, node}, "unpeek", "pin" {lot, start, person}, "unpin" {lot}, "view" {at},
- * "zoom" {step}, "search".
+ * "seen" {days, isCut}, "zoom" {step}, "search".
  */
 export class WeekBoard extends LitElement {
 
@@ -39,10 +35,7 @@ export class WeekBoard extends LitElement {
   static styles = [sheet, boardSheet, paperSheet];
 
   #active = {row: 1, item: -1, minute: 0};
-  #frame = null;
-  #view = null;
-  #pane = {left: 0, right: 0};
-  #seenWidth = 0;
+  #painting = null;
   #settled = 0;
   #sizes = new ResizeObserver(() => this.#resized());
   #dark = matchMedia('(prefers-color-scheme: dark)');
@@ -65,6 +58,7 @@ export class WeekBoard extends LitElement {
     this.#dark.removeEventListener('change', this.#repaint);
     this.#sizes.disconnect();
     clearTimeout(this.#settled); // whoever has left is told no more
+    this.#painting?.leave();
     super.disconnectedCallback();
   }
 
@@ -100,8 +94,13 @@ export class WeekBoard extends LitElement {
     return this.renderRoot.querySelector('.view');
   }
 
+  /** What makes the nodes of its bars. */
+  get maker() {
+    return this.#painting.maker;
+  }
+
   get nameWidth() {
-    return this.#frame?.nameWidth ?? 0;
+    return this.#painting?.frame.nameWidth ?? 0;
   }
 
   /** The minute at the left edge of what is seen. */
@@ -118,18 +117,18 @@ export class WeekBoard extends LitElement {
     const kept = this.board ? this.#minuteAtLeft(0) : this.at ?? this.now ?? this.week.starts;
     const focused = this.viewNode.contains(this.renderRoot.activeElement);
     const last = this.board ? this.#activeBar() : null;
-    this.#frame ??= new Frame(this);
-    this.#frame.measure();
-    this.#seenWidth = this.#frame.seenWidth;
-    this.board = new Board(this.week, {by: this.by, days: this.days, trueTime: this.trueTime, viewWidth: this.#frame.seenWidth});
-    this.#view?.clear();
-    this.maker = new Maker(this.board, new Paints(this.#frame.ground));
-    this.#view = new View(this.renderRoot.querySelector('.body'), this.maker);
-    this.#frame.size(this.board);
+    this.#painting ??= new Painting(this);
+    this.#painting.measure();
+    this.board = new Board(this.week, {by: this.by, days: this.days, trueTime: this.trueTime, viewWidth: this.#painting.seenWidth});
+    this.#painting.take(this.board);
     this.#active = (last && this.board.placeOf(bar => bar.id === last)) ?? this.board.beginning(kept, nearest);
-    this.#pane = {left: 0, right: 0};
     this.viewNode.scrollLeft = this.board.axis.xOf(kept);
+    this.#painting.begin(() => {
+      this.#paint();
+      this.#mark();
+    });
     this.#paint();
+    this.#tellSeen();
     if (focused) this.focusAt(this.#active);
   }
 
@@ -140,25 +139,16 @@ export class WeekBoard extends LitElement {
   }
 
   #paint() {
-    const {scrollLeft, scrollTop, clientHeight} = this.viewNode;
-    const right = scrollLeft + this.#seenWidth;
-    if (scrollLeft < this.#pane.left || right > this.#pane.right || this.#pane.right === 0) {
-      this.#pane = {left: Math.max(0, scrollLeft - BEYOND), right: right + BEYOND};
-      this.#frame.pane(this.board, this.#pane, this.maker);
-    }
-    const seen = {...this.#pane, ...rowsBetween(this.board.tops, ...View.edges(scrollTop, clientHeight))};
-    this.#view.show({...seen, first: Math.max(1, seen.first)}, this.#active);
-    this.#view.lead(scrollLeft);
-    this.#frame.lead(scrollLeft);
-    this.#frame.ties(this.board, this.#pane, seen);
+    this.#painting.paint(this.#active);
     this.#tab();
   }
 
   #repaint = () => this.board && this.#lay();
 
   #resized() {
-    if (this.board && this.#frame.widthNow() !== this.#seenWidth) this.#lay();
-    else if (this.board) this.#paint();
+    if (!this.board) return;
+    if (this.#painting.isStillAsWide) this.#paint();
+    else this.#lay();
   }
 
   #scrolled() {
@@ -167,22 +157,32 @@ export class WeekBoard extends LitElement {
     this.#mark();
     this.peeking.out();
     clearTimeout(this.#settled);
-    this.#settled = setTimeout(() => this.#tell('view', {at: this.leftMinute}), SETTLED_MS);
+    this.#settled = setTimeout(() => {
+      this.#tellSeen();
+      this.#tell('view', {at: this.leftMinute});
+    }, SETTLED_MS);
+  }
+
+  /** The days that are seen now. */
+  get seen() {
+    return this.#painting.seen;
+  }
+
+  #tellSeen() {
+    this.#tell('seen', this.seen);
   }
 
   /** Shows a minute at the left edge. */
   goTo(minute) {
     const x = this.board.axis.xOf(minute);
-    if (Math.abs(this.board.axis.xOf(this.leftMinute) - x) > 1) this.viewNode.scrollLeft = x;
-  }
-
-  /** The node of a place, whether a row's name, a bar or a flag. */
-  nodeAt({row, item}) {
-    return row === 0 ? this.#frame.flagNode(item) : this.#view.nodeOf(row, item);
+    if (Math.abs(this.board.axis.xOf(this.leftMinute) - x) <= 1) return;
+    this.viewNode.scrollLeft = x;
+    this.#paint();
+    this.#tellSeen();
   }
 
   #tab() {
-    const node = this.nodeAt(this.#active);
+    const node = this.#painting.nodeAt(this.#active);
     if (node === this.tabbed && node?.tabIndex === 0) return;
     if (this.tabbed) this.tabbed.tabIndex = -1;
     this.tabbed = node;
@@ -194,7 +194,7 @@ export class WeekBoard extends LitElement {
     this.#active = place;
     this.#reveal(place);
     this.#paint();
-    this.nodeAt(place)?.focus({preventScroll: true});
+    this.#painting.nodeAt(place)?.focus({preventScroll: true});
     this.#mark();
   }
 
@@ -202,13 +202,14 @@ export class WeekBoard extends LitElement {
     const view = this.viewNode;
     const top = this.board.tops[row];
     const bottom = this.board.tops[row + 1];
-    const room = view.clientHeight - this.#frame.headHeight;
+    const room = view.clientHeight - this.#painting.frame.headHeight;
     if (row > 0 && top < view.scrollTop) view.scrollTop = top;
     if (row > 0 && bottom > view.scrollTop + room) view.scrollTop = bottom - room;
     const place = item >= 0 ? this.board.items(row)[item] : null;
     if (!place) return;
-    const seen = place.x + Math.min(place.width, TASTE) > view.scrollLeft && place.x < view.scrollLeft + this.#seenWidth - TASTE;
-    if (!seen || place.x < view.scrollLeft) view.scrollLeft = Math.max(0, place.x - this.#seenWidth / 3);
+    const {seenWidth} = this.#painting;
+    const seen = place.x + Math.min(place.width, TASTE) > view.scrollLeft && place.x < view.scrollLeft + seenWidth - TASTE;
+    if (!seen || place.x < view.scrollLeft) view.scrollLeft = Math.max(0, place.x - seenWidth / 3);
   }
 
   /**
@@ -229,7 +230,7 @@ export class WeekBoard extends LitElement {
 
   /** What stands out: the kin of what is chosen, and what the search finds. */
   #mark() {
-    if (this.board) mark([...this.#view.bars(), ...this.#frame.flagNodes()], this.chosen, this.finds.map(({bar}) => bar));
+    if (this.board) mark(this.#painting.nodes, this.chosen, this.finds.map(({bar}) => bar));
   }
 
   #focused(event) {

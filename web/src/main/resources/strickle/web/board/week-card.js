@@ -38,7 +38,8 @@ export class WeekCard extends LitElement {
     header > div { flex: 1; }
     ul { list-style: none; padding: 0; }
     li { margin-block: 2px; max-width: 60ch; }
-    .members button { width: 100%; justify-content: flex-start; text-align: start; min-height: 30px; margin-block-end: 2px; }
+    .members button { width: 100%; justify-content: flex-start; text-align: start; min-height: 30px; padding-block: var(--s1); margin-block-end: 2px; }
+    @media (pointer: coarse) { .members button { min-height: var(--touch); } }
     .late { margin-block-start: var(--s2); }
     details summary { cursor: pointer; min-height: 24px; color: var(--slate-2); }
     @media (max-width: 640px) { .card { inset: auto 0 0; width: 100vw; max-width: none; max-height: 80dvh; border-inline: 0; border-block-end: 0; } }

@@ -20,7 +20,8 @@ export class Say extends LitElement {
     :host([kind="late"]) { border-color: var(--oxide); background: var(--oxide-wash); }
     :host([kind="ready"]) { border-color: var(--moss); background: var(--moss-wash); }
     :host([kind="care"]) { border-color: var(--ochre); background: var(--ochre-wash); }
-    .said { flex: 1 1 20rem; max-width: 76ch; }
+    .said { flex: 1 1 20rem; }
+    .said slot { display: block; max-width: 76ch; }
     ::slotted(a) { color: inherit; font-weight: 600; }
     @media print { :host { background: none; } }
   `];

@@ -6,7 +6,7 @@
 import {css} from 'lit';
 
 export const sheet = css`
-  *, ::before, ::after { box-sizing: border-box; }
+  * { box-sizing: border-box; }
   :host { display: block; }
   :host([hidden]), [hidden] { display: none !important; }
   h1, h2, h3 { font-family: var(--head); font-weight: 600; line-height: 1.15; margin: 0; text-wrap: balance; }

@@ -145,8 +145,8 @@ class Orders extends Room {
       {name: 'for', label: say('orders.field_for'), by: ({order}) => order.for ?? '', show: ({order}) => order.for ?? ''},
       {name: 'what', label: say('orders.lines'), show: ({order}) => sayList(order.lines.map(line => say('orders.line', {count: line.quantity, piece: nameOf(studio.book.pieces, line.piece)})))},
       {name: 'worth', label: say('orders.worth'), number: true, by: ({order}) => worth(order), show: ({order}) => showMoney(worth(order))},
-      {name: 'due', label: say('orders.field_due'), by: ({order}) => moment(order.due).getTime(), show: ({order}) => showMoment(order.due)},
-      {name: 'ready', label: say('orders.ready'), by: ({outcome}) => (outcome ? moment(outcome.ready).getTime() : null), show: ({outcome}) => (outcome ? showMoment(outcome.ready) : say('orders.notYet'))},
+      {name: 'due', label: say('orders.field_due'), whole: true, by: ({order}) => moment(order.due).getTime(), show: ({order}) => showMoment(order.due)},
+      {name: 'ready', label: say('orders.ready'), whole: true, by: ({outcome}) => (outcome ? moment(outcome.ready).getTime() : null), show: ({outcome}) => (outcome ? showMoment(outcome.ready) : say('orders.notYet'))},
       {name: 'spare', label: say('orders.spare'), by: ({spare}) => spare, show: ({spare, late}) => this.#spare(spare, late)},
     ];
   }

@@ -1,4 +1,4 @@
-import {LitElement, html} from 'lit';
+import {LitElement, css, html} from 'lit';
 import {sheet} from '../../parts/sheet.js';
 import {say} from '../../app/words.js';
 import {showMoney} from '../../app/money.js';
@@ -9,7 +9,7 @@ class Comparison extends LitElement {
 
   static properties = {cost: {attribute: false}};
 
-  static styles = [sheet];
+  static styles = [sheet, css`ul { margin-block-end: var(--s3); }`];
 
   render() {
     const {comparison, full, minutes} = this.cost;

@@ -24,7 +24,7 @@ class Piece extends LitElement {
   static styles = [sheet, css`
     section { margin-block-start: var(--s5); }
     section > h2 { margin-block-end: var(--s3); }
-    .price { display: grid; grid-template-columns: minmax(9rem, 12rem) minmax(12rem, 1fr) auto; gap: var(--s3) var(--s4); align-items: end; }
+    .price { display: grid; grid-template-columns: minmax(9rem, 12rem) minmax(12rem, 1fr) auto; gap: var(--s3) var(--s4); align-items: end; margin-block-end: var(--s3); }
     input[type="range"] { width: 100%; min-height: var(--touch); margin: 0; accent-color: var(--terracotta); }
     .slider label { display: block; font-size: var(--t1); color: var(--slate-2); }
     .figures { display: grid; grid-template-columns: repeat(auto-fit, minmax(10rem, 1fr)); gap: var(--s3); margin: var(--s4) 0; }

@@ -22,7 +22,7 @@ const MARGIN = 30;
 class Prices extends Room {
 
   static styles = [...Room.styles, css`
-    .asked { display: flex; flex-wrap: wrap; gap: var(--s3) var(--s4); align-items: end; margin-block-end: var(--s4); }
+    .asked { display: flex; flex-wrap: wrap; gap: var(--s3) var(--s4); align-items: start; margin-block-end: var(--s4); }
     .asked s-field { max-width: 15rem; }
     .paper { display: none; }
     @media print { .paper { display: block; } .overview { display: none; } }

@@ -18,6 +18,7 @@ class Target extends LitElement {
     .holds { background: var(--moss-wash); }
     .beside { max-width: 15rem; margin-block: var(--s3); }
     .answer { min-height: 18rem; }
+    h3 { margin-block: var(--s4) var(--s2); }
   `];
 
   #asking = new Asking(this, '/api/target');

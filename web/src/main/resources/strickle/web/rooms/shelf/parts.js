@@ -1,9 +1,10 @@
-import {LitElement, css, html} from 'lit';
+import {LitElement, css, html, nothing} from 'lit';
 import {sheet} from '../../parts/sheet.js';
 import {studio} from '../../app/studio.js';
 import {hasWord, say} from '../../app/words.js';
 import {MATERIAL_KINDS, showTemperature} from '../../app/units.js';
 import {filled} from './fields.js';
+import {Piecewise} from '../../parts/piecewise.js';
 import '../../parts/field.js';
 
 /**
@@ -18,6 +19,7 @@ class ShelfFields extends LitElement {
   static styles = [sheet, css`
     .fields { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(13rem, 100%), 1fr)); gap: var(--s3) var(--s4); align-items: start; }
     .wide, fieldset { grid-column: 1 / -1; }
+    @media (min-width: 62rem) { .fields > [path="name"] { grid-column: span 2; } }
     fieldset { border: var(--border) solid var(--line); padding: var(--s3); margin: 0; display: grid; gap: var(--s3); min-width: 0; border-radius: var(--corner); }
     legend { font-weight: 600; padding: 0 var(--s2); }
     .one { display: grid; grid-template-columns: minmax(0, 1fr) auto; gap: var(--s3); align-items: end; padding-block-end: var(--s3); border-block-end: var(--border) solid var(--line); }
@@ -27,6 +29,9 @@ class ShelfFields extends LitElement {
     @media (max-width: 34rem) { .one { grid-template-columns: minmax(0, 1fr); } }
   `];
 
+  #pieces = new Piecewise(this, {first: 7, step: 4});
+  #members = new Piecewise(this, {first: 1, step: 1});
+
   constructor() {
     super();
     this.path = '';
@@ -35,7 +40,10 @@ class ShelfFields extends LitElement {
   }
 
   render() {
-    return html`<div class="fields">${this.fields.map(field => this.#field(field))}</div>`;
+    const fields = this.fields.slice(0, this.#pieces.drawn(this.fields, this.fields.length));
+    const members = this.#members.drawn(this.fields, Math.max(0, ...fields.map(({name, each}) => (each ? this.value?.[name]?.length ?? 0 : 0))));
+    const isWhole = this.#pieces.isWhole && this.#members.isWhole;
+    return html`<div class="fields" aria-busy=${isWhole ? nothing : 'true'}>${fields.map(field => this.#field(field, members))}</div>`;
   }
 
   #place(name) {
@@ -56,12 +64,12 @@ class ShelfFields extends LitElement {
     return field.hint && hasWord(`shelf.h.${field.name}`) ? say(`shelf.h.${field.name}`, {warm: showTemperature(20)}) : '';
   }
 
-  #field(field) {
+  #field(field, members) {
     if (field.own) {
       return html`<div class="wide">${this.#own(field)}</div>`;
     }
     if (field.each) {
-      return this.#list(field);
+      return this.#list(field, members);
     }
     if (field.part) {
       return this.#part(field);
@@ -122,11 +130,11 @@ class ShelfFields extends LitElement {
       ${there || !field.optional ? html`<s-shelf-fields .fields=${field.part} .value=${value ?? {}} .whole=${this.value} path=${this.#place(field.name)} @value=${event => this.#set({[field.name]: event.detail})}></s-shelf-fields>` : ''}</fieldset>`;
   }
 
-  #list(field) {
+  #list(field, members) {
     const list = this.value?.[field.name] ?? [];
     const put = changed => this.#set({[field.name]: changed});
     return html`<fieldset><legend>${this.#label(field.name)}</legend>
-      ${list.map((one, at) => html`<div class="one" role="group" aria-label=${say('shelf.numbered', {what: this.#label(field.name), count: at + 1})}>
+      ${list.slice(0, members).map((one, at) => html`<div class="one" role="group" aria-label=${say('shelf.numbered', {what: this.#label(field.name), count: at + 1})}>
         <s-shelf-fields .fields=${field.each} .value=${one} .whole=${this.value} path="${this.#place(field.name)}[${at}]" @value=${event => put(list.map((other, index) => (index === at ? event.detail : other)))}></s-shelf-fields>
         <div>${field.moves ? html`<button type="button" ?disabled=${at === 0} aria-label=${say('shelf.earlierOf', {count: at + 1})} @click=${() => put(swapped(list, at - 1))}>${say('shelf.earlier')}</button>` : ''}
           <button type="button" aria-label=${say('shelf.dropOf', {what: this.#label(field.name), count: at + 1})} @click=${() => put(list.filter((_, index) => index !== at))}>${say('parts.remove')}</button></div></div>`)}

@@ -9,6 +9,7 @@ import {showMoney} from '../../app/money.js';
 import {dayOf, showDay, showMoment, toLocal} from '../../app/times.js';
 import {showMaterial} from '../../app/units.js';
 import {ticks} from '../today/ticks.js';
+import '../../parts/field.js';
 import '../../parts/say.js';
 import '../../parts/states.js';
 import '../../parts/tick.js';
@@ -34,6 +35,7 @@ class ShoppingRoom extends Room {
     .day ul { list-style: none; padding: 0; max-width: 46rem; }
     .day li { border-block-end: var(--border) solid var(--line); }
     .line { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 var(--s4); }
+    .stock { display: flex; flex-wrap: wrap; gap: var(--s2) var(--s4); align-items: end; }
     .late-day { color: var(--oxide); }
   `];
 
@@ -103,8 +105,17 @@ class ShoppingRoom extends Room {
     if (!studio.plan.history) {
       return '';
     }
-    return html`<p class="stock">${say(this.#counted ? 'shopping.countedAt' : 'shopping.countedBefore', {at: this.#counted && showMoment(this.#counted)})}
-      <button @click=${() => address.setState({counted: this.#counted ? '' : toLocal(new Date())})}>${say(this.#counted ? 'shopping.countBefore' : 'shopping.countNow')}</button></p>`;
+    const counted = this.#counted;
+    return html`<p>${say(counted ? 'shopping.countedAt' : 'shopping.countedBefore', {at: counted && showMoment(counted)})}</p>
+      <div class="stock screen">${counted ? html`<s-field needed kind="moment" label=${say('shopping.counted')} .value=${counted} @value=${this.#count}></s-field>` : ''}
+      <button @click=${() => address.setState({counted: counted ? '' : toLocal(new Date())})}>${say(counted ? 'shopping.countBefore' : 'shopping.countNow')}</button></div>`;
+  }
+
+  // A time that is only half written down is none yet.
+  #count({detail}) {
+    if (detail) {
+      address.setState({counted: detail});
+    }
   }
 
   #tooEarly() {

@@ -40,8 +40,15 @@ class CameUp extends LitElement {
         ${one.id ? html`<button aria-label=${say('today.takeOutOf', {what: this.#words(one)})} @click=${() => this.#remove(one)}>${say('today.takeOut')}</button>` : ''}</span></li>`)}</ul>`;
   }
 
-  #isOpen({kind, to}) {
-    return kind in ENDS && (!to || moment(to) > new Date());
+  #isOpen(one) {
+    return one.kind in ENDS && (!one.to || moment(one.to) > new Date()) && this.#left(one) > 0;
+  }
+
+  // How much of it lasts: one person, or the units of a form that nobody has noted as mended.
+  #left(one) {
+    const ends = this.progress.filter(({kind, person, form, from}) => kind === ENDS[one.kind] && person === one.person && form === one.form
+      && moment(from) >= moment(one.from) && (!one.to || moment(from) <= moment(one.to)));
+    return ends.reduce((left, {count = 1}) => left - count, one.count ?? 1);
   }
 
   #words(one) {
@@ -54,7 +61,7 @@ class CameUp extends LitElement {
   }
 
   #end(about) {
-    this.dispatchEvent(new CustomEvent('note', {detail: {how: ENDS[about.kind], about}}));
+    this.dispatchEvent(new CustomEvent('note', {detail: {how: ENDS[about.kind], about: {...about, count: this.#left(about)}}}));
   }
 
   async #remove(one) {

@@ -17,7 +17,8 @@ class Card extends LitElement {
   static properties = {doing: {attribute: false}, day: {}};
 
   static styles = [sheet, css`
-    :host { border: var(--border) solid var(--line); border-inline-start: var(--post) solid var(--slate-2); background: var(--lime-2); padding: var(--s3) var(--s4); border-radius: var(--corner); }
+    :host { content-visibility: auto; contain-intrinsic-block-size: auto 10rem; border: var(--border) solid var(--line); border-inline-start: var(--post) solid var(--slate-2); background: var(--lime-2); padding: var(--s3) var(--s4); border-radius: var(--corner); }
+    :host([data-kind="pour"]) { contain-intrinsic-block-size: auto 32rem; }
     :host([data-state="done"]) { border-inline-start-color: var(--moss); }
     :host([data-state="overdue"]) { border-inline-start-color: var(--ochre); }
     header { display: flex; flex-wrap: wrap; align-items: baseline; gap: 0 var(--s3); }
@@ -31,7 +32,7 @@ class Card extends LitElement {
     .acts button { min-height: var(--touch); }
     .paper { display: none; }
     @media print {
-      :host { break-inside: avoid; background: none; }
+      :host { content-visibility: visible; break-inside: avoid; background: none; }
       .paper { display: inline-block; width: 16px; height: 16px; border: 2px solid; vertical-align: -3px; margin-inline-end: var(--s2); }
     }
   `];

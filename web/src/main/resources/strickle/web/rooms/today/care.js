@@ -15,7 +15,8 @@ class Care extends LitElement {
   static styles = [sheet, css`
     :host { margin-block-start: var(--s5); min-height: 12rem; }
     .two { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(20rem, 100%), 1fr)); gap: var(--s4); }
-    ul { padding-inline-start: 1.1em; }
+    h2 { margin-block-end: var(--s2); }
+    ul { list-style: none; padding: 0; }
     li { margin-block-end: var(--s1); }
     summary { cursor: pointer; min-height: 24px; }
     @media print { .two { display: block; } summary { list-style: none; min-height: 0; } }

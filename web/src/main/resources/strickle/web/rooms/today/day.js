@@ -8,7 +8,7 @@ const NOTED_AS = {pour: 'poured', demould: 'demoulded', step: 'step'};
 /**
  * A task as a person sees it on a day.
  *
- * @typedef {{task: object, lot: object, run: object|null, start: string, end: string, spells: object[],
+ * @typedef {{task: object, lot: object, run: object|null, start: string, at: number, end: string, spells: object[],
  *   noted: object|null, state: "done"|"begun"|"overdue"|"to-do"}} Doing
  */
 
@@ -52,8 +52,8 @@ export function doings(plan, progress, now) {
     const {run = null, lot = lots.get(task.lot)} = runs.get(task.run) ?? {};
     const noted = progress.find(entry => isOf(entry, task)) ?? null;
     const {start} = task.spells[0];
-    return {task, lot, run, start, end: task.spells.at(-1).end, spells: task.spells, noted, state: stateOf(task, noted, now)};
-  }).sort((one, other) => moment(one.start) - moment(other.start));
+    return {task, lot, run, start, at: moment(start).getTime(), end: task.spells.at(-1).end, spells: task.spells, noted, state: stateOf(task, noted, now)};
+  }).sort((one, other) => one.at - other.at);
 }
 
 /** Those with a spell on a day, 2027-03-01. */

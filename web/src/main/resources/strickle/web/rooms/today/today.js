@@ -1,12 +1,13 @@
 import {Room, html} from '../../parts/room.js';
-import {css} from 'lit';
-import {repeat} from 'lit/directives/repeat.js';
+import {css, nothing} from 'lit';
 import {studio} from '../../app/studio.js';
 import {address, link} from '../../app/address.js';
 import {laying} from '../../app/laying.js';
 import {get, saveAs} from '../../app/service.js';
+import {settings} from '../../app/settings.js';
 import {say, sayList} from '../../app/words.js';
 import {addDays, dayOf, moment, showDay, showLongDay, showMoment, showTime, showWork, toLocal} from '../../app/times.js';
+import {Piecewise} from '../../parts/piecewise.js';
 import {tell} from '../../parts/undo.js';
 import {differs, doings, leftOver, minutesOn, nextDay, onDay, readyOn} from './day.js';
 import {personName, runName} from './naming.js';
@@ -18,20 +19,35 @@ import './came-up.js';
 import './care.js';
 import './noting.js';
 
+const MINUTE_MS = 60_000;
+
 /** The day at the bench: who does what, in order, and what has become of it. */
 class Today extends Room {
 
   static styles = [...Room.styles, css`
     .people { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(24rem, 100%), 1fr)); gap: var(--s4) var(--s5); align-items: start; margin-block-start: var(--s4); }
     .people section { margin: 0; }
+    .ready-today h2 { margin-block-end: var(--s2); }
     .cards { display: grid; gap: var(--s3); }
     .ready-today { border-inline-start: var(--post) solid var(--moss); padding-inline-start: var(--s3); margin-block-start: var(--s4); }
     button, .button { min-height: var(--touch); }
     @media print { .people { display: block; } .people section { break-before: page; } .people section:first-child { break-before: auto; } }
   `];
 
+  #pieces = new Piecewise(this, {first: 4, step: 6});
+  #known = {of: [], all: []};
+
   get #now() {
     return new Date();
+  }
+
+  // Reckoned once while nothing of it has changed, so that a card is drawn anew only when its task is another.
+  get #doings() {
+    const of = [studio.plan, studio.progress, studio.book, Math.floor(this.#now / MINUTE_MS), settings.locale, settings.units];
+    if (of.some((part, at) => part !== this.#known.of[at])) {
+      this.#known = {of, all: doings(studio.plan, studio.progress, this.#now)};
+    }
+    return this.#known.all;
   }
 
   get #day() {
@@ -80,10 +96,12 @@ class Today extends Room {
       return html`<s-empty heading=${say('today.noPlan')}><p>${say('today.noPlanText')}</p>
         <a slot="out" class="button do" href="/week">${say('today.toWeek')}</a></s-empty>`;
     }
-    const all = doings(studio.plan, studio.progress, this.#now);
+    const all = this.#doings;
     const day = this.#day;
-    return html`${this.#sentence(all, day)}${this.#again(all, day)}
-      <div class="people">${repeat(this.#people(all, day), ({person}) => person, ({person, doings: own}) => this.#person(person, own, day))}</div>
+    const people = this.#people(all, day);
+    const drawn = this.#pieces.drawn(day, Math.max(0, ...people.map(({doings: own}) => own.length)));
+    return html`${this.#sentence(people, all, day)}${this.#again(all, day)}
+      <div class="people" aria-busy=${this.#pieces.isWhole ? nothing : 'true'}>${people.map(({person, doings: own}) => this.#person(person, own.slice(0, drawn), day))}</div>
       ${this.#ready(day)}
       <s-came-up .day=${day} .progress=${studio.progress} @note=${event => this.#noting.open(event.detail)}></s-came-up>
       <s-care .day=${day}></s-care>
@@ -97,8 +115,7 @@ class Today extends Room {
       .filter(({doings: own}) => own.length > 0);
   }
 
-  #sentence(all, day) {
-    const people = this.#people(all, day);
+  #sentence(people, all, day) {
     if (people.length === 0) {
       const next = nextDay(all, day);
       return html`<s-say>${next ? say('today.nothing', {next: showDay(next)}) : say('today.nothingMore')}
@@ -134,7 +151,7 @@ class Today extends Room {
 
   #person(person, own, day) {
     return html`<section aria-labelledby="p-${person}"><h2 id="p-${person}">${personName(person)}</h2>
-      <div class="cards">${repeat(own, ({task}) => task.id, doing => html`<s-task-card .doing=${doing} .day=${day} @note=${event => this.#noting.open(event.detail)}></s-task-card>`)}</div></section>`;
+      <div class="cards">${own.map(doing => html`<s-task-card data-kind=${doing.task.kind} .doing=${doing} .day=${day} @note=${event => this.#noting.open(event.detail)}></s-task-card>`)}</div></section>`;
   }
 
   #ready(day) {

@@ -25,7 +25,7 @@ class Weigh extends LitElement {
     p { margin: 0; }
   `];
 
-  #asked = '';
+  #asked = {lot: null, step: NaN};
 
   constructor() {
     super();
@@ -38,10 +38,9 @@ class Weigh extends LitElement {
     if (!scale.steps.includes(this.step)) {
       this.step = scale.stepGrams; // the reader's units are others now
     }
-    const asked = `${this.lot.id} ${this.step}`;
-    if (asked !== this.#asked) {
-      this.#asked = asked;
-      this.#read(asked);
+    if (this.lot !== this.#asked.lot || this.step !== this.#asked.step) {
+      this.#asked = {lot: this.lot, step: this.step};
+      this.#read(this.#asked);
     }
   }
 

@@ -32,11 +32,11 @@ const nowMinute = () => Math.floor(Date.now() / MINUTE_MS / NOW_STEP) * NOW_STEP
 /** The week: the plan in use as a board or a list, pinning, and laying out again. */
 export class Week extends Room {
 
-  static properties = {moving: {state: true}, problem: {state: true}, because: {state: true}, looking: {state: true}};
+  static properties = {moving: {state: true}, problem: {state: true}, because: {state: true}, looking: {state: true}, seen: {state: true}};
 
   static styles = [Room.styles, css`
     s-week-board { --board-height: max(26rem, calc(100dvh - 20rem)); }
-    @media (max-width: 40rem) { s-week-board { --board-height: 70dvh; } }
+    @media (max-width: 40rem) { s-week-board { --board-height: 70dvh; } header h1 { flex: 1 0 100%; } }
     @media print { :host { font-size: 8pt; } }
   `];
 
@@ -46,7 +46,7 @@ export class Week extends Room {
 
   constructor() {
     super();
-    Object.assign(this, {moving: null, problem: null, because: {}, looking: false, now: nowMinute()});
+    Object.assign(this, {moving: null, problem: null, because: {}, looking: false, seen: {days: [], isCut: false}, now: nowMinute()});
     this.#outcome.addEventListener('change', () => {
       address.setState({plan: this.#outcome.id});
       this.requestUpdate();
@@ -110,9 +110,21 @@ export class Week extends Room {
 
   get title() {
     if (!this.week) return super.title;
-    const {at: from, days} = this.state;
-    const first = this.week.days.findLast(day => day.from <= from) ?? this.week.days[0];
-    return showDays(first.from * MINUTE_MS, (first.from + days * 1440 - 720) * MINUTE_MS);
+    const days = this.#days;
+    return showDays(days[0].from * MINUTE_MS, (days.at(-1).to - 720) * MINUTE_MS);
+  }
+
+  // What is to be seen: on the board, where closed hours are narrow, not always as many days as were chosen.
+  get #days() {
+    const {at: from, days, show} = this.state;
+    if (show === 'board' && this.seen.days.length > 0) return this.seen.days;
+    const first = Math.max(0, this.week.days.findLastIndex(day => day.from <= from));
+    return this.week.days.slice(first, first + days);
+  }
+
+  #see({detail}) {
+    const isSame = [0, -1].every(at => detail.days.at(at).from === this.seen.days.at(at)?.from);
+    if (!isSame || detail.isCut !== this.seen.isCut) this.seen = detail;
   }
 
   actions() {
@@ -160,7 +172,7 @@ export class Week extends Room {
   #board(state) {
     return html`<s-week-board .book=${studio.book} .plan=${this.plan} .by=${state.by} .days=${state.days} .trueTime=${state.trueTime} .now=${this.now} .at=${state.at} .find=${state.find} .chosen=${state.chosen}
         @open=${this.#open} @peek=${event => this.#card.peek(event.detail.bar, event.detail.node)} @unpeek=${() => this.#card.unpeek()} @pin=${this.#pin} @unpin=${this.#unpin}
-        @view=${event => address.setState({at: localText(event.detail.at, this.week.zone)})} @zoom=${this.#zoom} @search=${() => this.renderRoot.querySelector('s-week-tools').search()}></s-week-board>
+        @seen=${this.#see} @view=${event => address.setState({at: localText(event.detail.at, this.week.zone)})} @zoom=${this.#zoom} @search=${() => this.renderRoot.querySelector('s-week-tools').search()}></s-week-board>
       <s-board-key></s-board-key>`;
   }
 
@@ -201,11 +213,13 @@ export class Week extends Room {
 
   /** Turns so many views on: whole ones up to a week, half ones beyond. */
   #step(views) {
-    const {at: from, days} = this.state;
-    const first = this.week.days.findLast(day => day.from <= from) ?? this.week.days[0];
-    const place = this.week.days.indexOf(first) + views * (days <= 7 ? days : Math.round(days / 2));
-    const day = this.week.days[Math.max(0, Math.min(this.week.days.length - 1, place))];
-    address.setState({at: localText(day.from, this.week.zone)});
+    const {week} = this;
+    const days = this.#days;
+    const {show, days: zoom} = this.state;
+    const whole = days.length - (views > 0 && show === 'board' && this.seen.isCut ? 1 : 0);
+    const place = week.days.findIndex(day => day.from === days[0].from) + views * Math.max(1, zoom <= 7 ? whole : Math.round(days.length / 2));
+    const day = week.days[Math.max(0, Math.min(week.days.length - 1, place))];
+    address.setState({at: localText(day.from, week.zone)});
   }
 
   #toNow = () => address.setState({at: ''});

@@ -26,7 +26,7 @@ export default {
   worth: 'Worth',
   ready: 'Ready',
   spare: 'To spare',
-  toSpare: '{spare} to spare',
+  toSpare: '{spare}',
   lateBy: 'late by {by}',
   notYet: 'not laid out yet',
   nobodyNamed: 'no name',

@@ -13,6 +13,7 @@ export default {
   overdue: 'That day has passed.',
   countedBefore: 'The shelf’s numbers are taken as from before the plan began, with what was bought since.',
   countedAt: 'The shelf’s numbers are taken as counted {at}; what began before has left them already.',
+  counted: 'Counted',
   countNow: 'They are as counted now',
   countBefore: 'They are from before the plan began',
   tooEarly: 'What begins before its material can be there',
