@@ -14,7 +14,7 @@ const PAGE = 50;
 /** What was done to the studio, line by line, with undo and redo; and the states and plans that are kept. */
 class HistoryRoom extends Room {
 
-  static properties = {lines: {state: true}, next: {state: true}, problem: {state: true}};
+  static properties = {lines: {state: true}, next: {state: true}, problem: {state: true}, hasStates: {state: true}};
 
   static styles = [...Room.styles, css`
     ol { list-style: none; padding: 0; max-width: 60rem; border-block-start: var(--border) solid var(--line); }
@@ -25,6 +25,7 @@ class HistoryRoom extends Room {
     this.lines = null;
     this.next = '';
     this.problem = null;
+    this.hasStates = false;
     this.again = () => this.#read();
   }
 
@@ -72,7 +73,11 @@ class HistoryRoom extends Room {
     if (this.problem) {
       return html`<s-trouble .problem=${this.problem} @again=${this.again}></s-trouble>`;
     }
-    return html`${this.#journal()}${this.lines ? html`<s-snapshots></s-snapshots><s-plans></s-plans>` : ''}`;
+    return html`${this.#journal()}${this.lines ? this.#kept() : ''}`;
+  }
+
+  #kept() {
+    return html`<s-snapshots @read=${() => (this.hasStates = true)}></s-snapshots>${this.hasStates ? html`<s-plans></s-plans>` : ''}`;
   }
 
   #journal() {

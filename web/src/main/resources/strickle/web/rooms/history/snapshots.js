@@ -38,6 +38,8 @@ class Snapshots extends LitElement {
     } catch (problem) {
       this.problem = problem;
     }
+    await this.updateComplete;
+    this.dispatchEvent(new Event('read')); // what stands below may come: it would have jumped
   }
 
   render() {
