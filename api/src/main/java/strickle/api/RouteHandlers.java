@@ -80,6 +80,7 @@ final class RouteHandlers {
   private static void answer(Context context, Reply plain) {
     Reply reply = Packing.of(plain, Optional.ofNullable(context.header("Accept-Encoding")));
     context.status(reply.status());
+    context.header("Vary", "Accept-Encoding"); // of what is unchanged, too (RFC 9110, 15.4.5)
     reply.headers().forEach(context::header);
     if (!reply.mediaType().isEmpty()) {
       // The library would say of every body that it is in UTF-8, a PDF included.
