@@ -264,7 +264,7 @@ final class AnswerRoutes {
   }
 
   private Reply bound(Call call) {
-    Optional<LocalDateTime> from = call.time("from");
+    Optional<LocalDateTime> from = BookBound.begin(call);
     if (from.isPresent()) {
       return Reply.json(Status.OK, BookBound.of(thinking, call, from.get()));
     }

@@ -43,6 +43,23 @@ final class BookBound {
   private BookBound() {}
 
   /**
+   * From when the book alone is asked about; nothing when a plan is.
+   *
+   * @throws Refusal when it is asked for what would go unheard then
+   */
+  static Optional<LocalDateTime> begin(Call call) {
+    Optional<LocalDateTime> from = call.time("from");
+    String unheard = from.isPresent() ? PresentPlan.NAME : "cover";
+    call.query(unheard)
+        .ifPresent(
+            given -> {
+              String right = "nothing here: a plan has its own beginning and cover";
+              throw Refusal.malformed(unheard, Call.shown(given), right);
+            });
+    return from;
+  }
+
+  /**
    * The bounds as a file.
    *
    * @throws strickle.book.Faulty when the book cannot be planned

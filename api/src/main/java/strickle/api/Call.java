@@ -13,6 +13,8 @@ import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeParseException;
+import java.util.Collections;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import strickle.json.Message;
@@ -194,8 +196,16 @@ final class Call {
 
   /** A text without what is too long of it to be told. */
   static String cut(String text) {
-    int longest = 60;
-    return text.length() > longest ? text.substring(0, longest) + "…" : text;
+    String told = start(text, 60);
+    return told.equals(text) ? text : told + "…";
+  }
+
+  /** The beginning of a text, so many characters at most; a letter of two stays whole. */
+  static String start(String text, int most) {
+    if (text.length() <= most) {
+      return text;
+    }
+    return text.substring(0, Character.isHighSurrogate(text.charAt(most - 1)) ? most - 1 : most);
   }
 
   /** By which name, and port, the service was called: one it answers to. */
@@ -206,6 +216,12 @@ final class Call {
   /** A header; nothing when it is missing. */
   Optional<String> header(String name) {
     return Optional.ofNullable(context.header(name));
+  }
+
+  /** A header that is a list, whose values may stand in several lines (RFC 9110, 5.3). */
+  Optional<String> list(String name) {
+    List<String> lines = Collections.list(context.req().getHeaders(name));
+    return lines.isEmpty() ? Optional.empty() : Optional.of(String.join(", ", lines));
   }
 
   /** The body as text, of at most {@link #USUAL_BYTES}. */

@@ -81,6 +81,11 @@ final class Etag {
             .findFirst();
   }
 
+  /** Whether a header of tags holds any at all. */
+  static boolean isAny(String header) {
+    return header.strip().equals(ANY) || tags(header).findAny().isPresent();
+  }
+
   private static Stream<MatchResult> tags(String header) {
     return TAG.matcher(header).results();
   }

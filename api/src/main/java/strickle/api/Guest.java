@@ -37,7 +37,7 @@ final class Guest {
     return network;
   }
 
-  /** Since when it waits, for a request or for the rest of one. */
+  /** Since when it waits, for a request or for the rest of one, or is being answered. */
   long since() {
     return since;
   }

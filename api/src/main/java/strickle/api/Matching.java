@@ -28,7 +28,7 @@ final class Matching {
    * @param changed what has been changed, for the refusal
    */
   static void check(Call call, String tag, Supplier<List<ChangedMeanwhile>> changed) {
-    Optional<String> given = call.header(HEADER);
+    Optional<String> given = call.list(HEADER);
     if (given.isEmpty()) {
       throw new Refusal(
           Problem.of(
@@ -37,16 +37,25 @@ final class Matching {
               "Give in If-Match the ETag that was read, so that nobody's change is lost."));
     }
     if (!Etag.isIn(given.get(), tag)) {
-      throw new Refusal(
-          Problem.stale(
-              "It was changed by somebody else meanwhile; its ETag is " + tag + " now.",
-              changed.get()));
+      throw refusal(given.get(), tag, changed);
     }
+  }
+
+  private static Refusal refusal(
+      String given, String tag, Supplier<List<ChangedMeanwhile>> changed) {
+    if (!Etag.isAny(given)) {
+      return Refusal.malformed(HEADER, Call.shown(given), "the ETag that was read, in its quotes");
+    }
+    String now = "its ETag is " + tag + " now.";
+    return new Refusal(
+        Etag.known(given, tag).isPresent()
+            ? Problem.of(Status.STALE, "Weak tag", "If-Match takes no weak tag (W/); " + now)
+            : Problem.stale("It was changed by somebody else meanwhile; " + now, changed.get()));
   }
 
   /** The reply to a reading: without a body when the reader has it already. */
   static Reply reading(Call call, String tag, Supplier<Reply> reply) {
-    return call.header("If-None-Match")
+    return call.list("If-None-Match")
         .flatMap(header -> Etag.known(header, tag))
         .map(known -> Reply.empty(Status.UNCHANGED).with("ETag", known))
         .orElseGet(() -> reply.get().with("ETag", tag));

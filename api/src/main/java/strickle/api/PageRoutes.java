@@ -15,7 +15,6 @@ import strickle.web.PageFile;
 final class PageRoutes {
 
   private static final String KEPT = "public, max-age=31536000, immutable";
-  private static final String ASKED_AGAIN = "no-cache";
 
   private final Access access;
 
@@ -50,7 +49,7 @@ final class PageRoutes {
         page.document(room, studioIsOpen(context))
             .orElseThrow(() -> Refusal.notThere("room " + room + " any more"));
     context.header("Content-Security-Policy", page.policy());
-    give(context, document, ASKED_AGAIN);
+    give(context, document); // under what the gate says: each reader may have another
   }
 
   // The page can be had, and says what is wrong, also when the database is in trouble.
@@ -69,13 +68,13 @@ final class PageRoutes {
         page.file(name)
             .filter(found -> page.print().equals(context.pathParam("print")))
             .orElseThrow(() -> Refusal.notThere("such file of the page"));
-    give(context, file, KEPT);
+    context.header("Cache-Control", KEPT);
+    context.header("Vary", "Accept-Encoding");
+    give(context, file);
   }
 
-  private static void give(Context context, PageFile file, String keep) {
+  private static void give(Context context, PageFile file) {
     String tag = '"' + file.print().substring(0, 32) + '"';
-    context.header("Cache-Control", keep);
-    context.header("Vary", "Accept-Encoding");
     Optional<String> known =
         Optional.ofNullable(context.header("If-None-Match"))
             .flatMap(header -> Etag.known(header, tag));

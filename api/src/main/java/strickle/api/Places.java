@@ -1,18 +1,21 @@
 package strickle.api;
 
 import java.time.Duration;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.eclipse.jetty.io.Connection;
 
 /**
  * The places there are for connections. Who takes a place and asks for nothing, or a byte at a
  * time, must not keep others out: when all places are taken, or all that one network may have,
  * whoever has waited longest without a whole request leaves for the next. Who is being answered
- * stays, streams of events too.
+ * stays, streams of events too; only when all are, a network with few places gets one of that with
+ * the most.
  */
 final class Places {
 
@@ -40,21 +43,38 @@ final class Places {
   /**
    * Takes one in.
    *
-   * @return who is to leave for it; itself when all others are being answered
+   * @return who is to leave for it; itself when all others are being answered, and no network has
+   *     more of the places than would be fair
    */
   synchronized Optional<Connection> enter(Connection connection, String network, long now) {
     Guest newest = new Guest(connection, network, now);
-    List<Guest> own =
-        guests.values().stream().filter(one -> one.network().equals(network)).toList();
-    Optional<Guest> leaving = Optional.empty();
-    if (own.size() >= mostOfOne) {
-      leaving = Optional.of(longestWaiting(own).orElse(newest));
-    } else if (guests.size() >= MOST) {
-      leaving = Optional.of(longestWaiting(List.copyOf(guests.values())).orElse(newest));
-    }
+    Optional<Guest> leaving = leaving(newest);
     guests.put(connection, newest);
     leaving.map(Guest::connection).ifPresent(guests::remove);
     return leaving.map(Guest::connection);
+  }
+
+  private Optional<Guest> leaving(Guest newest) {
+    List<Guest> all = List.copyOf(guests.values());
+    List<Guest> own = all.stream().filter(one -> one.network().equals(newest.network())).toList();
+    if (own.size() >= mostOfOne) {
+      return Optional.of(longestWaiting(own).orElse(newest));
+    }
+    if (all.size() >= MOST) {
+      return Optional.of(longestWaiting(all).orElseGet(() -> answered(all, own.size(), newest)));
+    }
+    return Optional.empty();
+  }
+
+  // Who never reads its answers, from a few networks at once, must not keep out all others.
+  private static Guest answered(List<Guest> all, int own, Guest newest) {
+    Map<String, Long> places =
+        all.stream().collect(Collectors.groupingBy(Guest::network, Collectors.counting()));
+    long most = Collections.max(places.values());
+    return all.stream()
+        .filter(one -> most > own + 1 && places.get(one.network()) == most)
+        .min(Comparator.comparingLong(Guest::since))
+        .orElse(newest);
   }
 
   private static Optional<Guest> longestWaiting(List<Guest> from) {

@@ -12,6 +12,9 @@ import strickle.json.contract.Parameter;
 /** What stands after the question mark of a request. */
 final class Queries {
 
+  /** Whoever sends more faults than that gets no answer many times as long as the request. */
+  private static final int MOST_TOLD = 20;
+
   private Queries() {}
 
   /**
@@ -19,7 +22,7 @@ final class Queries {
    * another.
    *
    * @param given the values by their names, as they were written
-   * @throws Refusal with each name that is unknown or stands there twice
+   * @throws Refusal with the names that are unknown or stand there twice, the first twenty of them
    */
   static void check(Map<String, List<String>> given, Operation operation) {
     List<String> known =
@@ -37,7 +40,8 @@ final class Queries {
           }
         });
     if (!faults.isEmpty()) {
-      throw new Refusal(Problem.of(Status.MALFORMED, "Wrong parameter", faults));
+      List<Fault> told = faults.subList(0, Math.min(faults.size(), MOST_TOLD));
+      throw new Refusal(Problem.of(Status.MALFORMED, "Wrong parameter", told));
     }
   }
 

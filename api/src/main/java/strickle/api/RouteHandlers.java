@@ -4,6 +4,7 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import io.javalin.http.MethodNotAllowedResponse;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.Map;
@@ -69,12 +70,20 @@ final class RouteHandlers {
 
   private static void refuse(Context context, Exception thrown) {
     Reply reply = Problems.reply(Problems.of(thrown));
-    if (thrown instanceof Refusal refusal) {
-      for (Map.Entry<String, String> header : refusal.headers().entrySet()) {
-        reply = reply.with(header.getKey(), header.getValue());
-      }
+    for (Map.Entry<String, String> header : headers(thrown).entrySet()) {
+      reply = reply.with(header.getKey(), header.getValue());
     }
     answer(context, reply);
+  }
+
+  private static Map<String, String> headers(Exception thrown) {
+    return switch (thrown) {
+      case Refusal refusal -> refusal.headers();
+      // Which methods there are belongs to this answer (RFC 9110, 15.5.6).
+      case MethodNotAllowedResponse other ->
+          Map.of("Allow", String.join(", ", other.getDetails().values()));
+      default -> Map.of();
+    };
   }
 
   private static void answer(Context context, Reply plain) {

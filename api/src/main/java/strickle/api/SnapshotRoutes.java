@@ -36,7 +36,7 @@ final class SnapshotRoutes {
 
     /** Shortens what is too long. */
     public SnapshotWanted {
-      why = why.length() > LONGEST ? why.substring(0, LONGEST) : why;
+      why = Call.start(why, LONGEST);
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import strickle.book.Book;
+import strickle.book.Fault;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.JsonNodeFactory;
 import tools.jackson.databind.node.ObjectNode;
@@ -60,13 +61,24 @@ public final class StudioFile {
     Findings findings = new Findings();
     Optional<ObjectNode> body = findings.attempt(JsonPath.ROOT, () -> FORMAT.body(json, findings));
     findings.settle();
-    List<BookPart> beside = Beside.read(body.orElseThrow().path(BESIDE), findings);
+    body.orElseThrow().propertyNames().forEach(name -> checkName(name, findings));
+    List<BookPart> beside = Beside.read(body.get().path(BESIDE), findings);
     Optional<Book> book =
         findings.attempt(JsonPath.ROOT + JsonPath.field(BOOK), () -> book(body.get(), beside));
     findings.settle();
     List<BookPart> parts = new ArrayList<>(BookParts.of(book.orElseThrow()));
     parts.addAll(beside);
     return parts;
+  }
+
+  // Else a mistyped name would leave out what stands below it, and nobody would know.
+  private static void checkName(String name, Findings findings) {
+    List<String> known = List.of(BOOK, BESIDE);
+    if (!known.contains(name) && !findings.full()) {
+      String path = JsonPath.ROOT + JsonPath.field(name);
+      String found = "the unknown field " + Shown.text(name);
+      findings.add(new Fault(path, found, Hint.toward(name, known)));
+    }
   }
 
   private static Book book(ObjectNode whole, List<BookPart> beside) {

@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -164,6 +165,8 @@ class BookRoutesTest {
     HttpResponse<String> method = web.send("DELETE", "/api/book", "");
     assertEquals(405, method.statusCode());
     assertTrue(method.body().contains("\"title\": \"Not this method\""), method.body());
+    String allowed = method.headers().firstValue("Allow").orElse("none told");
+    assertEquals(Set.of("GET", "HEAD", "PUT"), Set.of(allowed.split(", ")));
   }
 
   private static String tag(HttpResponse<String> response) {

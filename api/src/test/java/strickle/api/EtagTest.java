@@ -93,6 +93,28 @@ class EtagTest {
   }
 
   @Test
+  void theTagsOfIfMatchMayStandInSeveralLines() {
+    HttpResponse<String> book = web.get("/api/book");
+    HttpResponse<String> changed =
+        web.send("PUT", "/api/book", book.body(), "If-Match", "\"other\"", "If-Match", tag(book));
+    assertEquals(200, changed.statusCode(), changed.body());
+  }
+
+  @Test
+  void whoGivesAWeakTagOrNoneIsNotToldOfSomebodyElse() {
+    HttpResponse<String> book = web.get("/api/book");
+    String tag = tag(book);
+    HttpResponse<String> weak = web.send("PUT", "/api/book", book.body(), "If-Match", "W/" + tag);
+    assertEquals(412, weak.statusCode());
+    assertTrue(weak.body().contains("takes no weak tag (W/)"), weak.body());
+    for (String none : List.of(tag.replace("\"", ""), "", "\"r1")) {
+      HttpResponse<String> answer = web.send("PUT", "/api/book", book.body(), "If-Match", none);
+      assertEquals(400, answer.statusCode(), answer.body());
+      assertTrue(answer.body().contains("\"path\": \"If-Match\""), answer.body());
+    }
+  }
+
+  @Test
   void whatOthersChangedIsToldToWhoReadItPackedToo() throws IOException, InterruptedException {
     String book = web.get("/api/book").body();
     String packed = tag(bytes("/api/book"));

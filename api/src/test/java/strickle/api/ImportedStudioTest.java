@@ -91,6 +91,15 @@ class ImportedStudioTest {
     assertFalse(answer.body().contains("\"path\": \"$.studio"), answer.body());
   }
 
+  @Test
+  void whatAFileHasNoFieldForIsRefusedAndNotLeftOut() {
+    String mistyped = file.replace("\"beside\": {}", "\"besides\": {\"progress\": []}");
+    HttpResponse<String> answer = web.send("PUT", "/api/export", mistyped, "If-Match", "*");
+    assertEquals(422, answer.statusCode(), answer.body());
+    assertTrue(answer.body().contains("\"path\": \"$.besides\""), answer.body());
+    assertTrue(answer.body().contains("\"right\": \"\\\"beside\\\"\""), answer.body());
+  }
+
   private HttpResponse<String> put(String beside) {
     String whole = file.replace("\"beside\": {}", "\"beside\": " + beside);
     return web.send("PUT", "/api/export", whole, "If-Match", "*");

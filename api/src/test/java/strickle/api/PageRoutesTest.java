@@ -75,7 +75,8 @@ class PageRoutesTest {
     assertTrue(policy.contains("frame-ancestors 'none'"), policy);
     assertEquals("nosniff", header(document, "X-Content-Type-Options"));
     assertEquals("no-referrer", header(document, "Referrer-Policy"));
-    assertEquals("no-cache", header(document, "Cache-Control"));
+    assertEquals("private, no-cache", header(document, "Cache-Control"));
+    assertEquals("Accept-Encoding, Cookie", header(document, "Vary"), "who is known sees another");
     HttpResponse<String> file = web.get(place("main.js"));
     assertEquals("public, max-age=31536000, immutable", header(file, "Cache-Control"));
     assertEquals("text/javascript;charset=utf-8", header(file, "Content-Type"));

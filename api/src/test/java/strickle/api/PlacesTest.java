@@ -53,6 +53,20 @@ class PlacesTest {
   }
 
   @Test
+  void whereAllAreBeingAnsweredTheNetworkWithTheMostPlacesGivesOneToANetworkWithFew() {
+    List<Connection> all = new ArrayList<>();
+    for (int i = 0; i < Places.MOST; i++) {
+      all.add(entered("network " + i / 3));
+      answering(all.get(i));
+    }
+    Connection other = connection();
+    assertSame(all.get(0), places.enter(other, "another", ++now).orElseThrow());
+    answering(other);
+    Connection third = connection();
+    assertSame(third, places.enter(third, "network " + Places.MOST / 3, ++now).orElseThrow());
+  }
+
+  @Test
   void whoHasSentOnlyAPartOfItsRequestWaitsToo() {
     Connection half = entered("a");
     long number = places.begin(half, ++now);

@@ -1,10 +1,12 @@
 package strickle.api;
 
+import static java.util.stream.Collectors.joining;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -52,6 +54,8 @@ class QueriesTest {
     "/api/bound?from=1000-01-01T00:00, from",
     "/api/bound?from=2027-03-01T00:00&cover=20, cover",
     "/api/bound?from=soon, from",
+    "/api/bound?cover=90, cover",
+    "/api/bound?from=2027-03-01T00:00&plan=in-use, plan",
     "/api/check?from=1000-01-01T00:00, from",
     "/api/check?cover=20, cover",
     "/api/room?wind=500, wind",
@@ -92,6 +96,23 @@ class QueriesTest {
     assertEquals(name, fault.path("path").asString(), answer.body());
     assertTrue(fault.path("right").asString().startsWith(right), answer.body());
     assertEquals(404, web.get("/api/stations/r").statusCode());
+  }
+
+  @Test
+  void ofManyFaultsNoMoreAreToldThanAnybodyReads() {
+    String path = "/health?" + IntStream.range(0, 500).mapToObj(i -> "x" + i).collect(joining("&"));
+    assertEquals(20, faults(web.get(path)).size());
+  }
+
+  @Test
+  void whatIsTooLongIsCutBetweenItsLetters() {
+    String start = "a".repeat(59);
+    HttpResponse<String> answer =
+        web.get("/api/snapshots?after=" + start + "%F0%9F%98%80%F0%9F%98%80");
+    String found = faults(answer).path(0).path("found").asString();
+    assertEquals('"' + start + "…\"", found);
+    String why = "{\"why\": \"" + "a".repeat(199) + "😀\"}";
+    assertTrue(web.send("POST", "/api/snapshots", why).body().contains("a\"\n"), why);
   }
 
   private static JsonNode faults(HttpResponse<String> answer) {
