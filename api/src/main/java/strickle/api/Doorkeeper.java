@@ -67,9 +67,12 @@ final class Doorkeeper extends Handler.Wrapper {
 
   // A head that trickles in byte by byte never looks idle to the server itself.
   private void look() {
-    places.overdue(System.nanoTime()).forEach(Doorkeeper::sendAway);
-    if (isRunning()) {
-      lookLater();
+    try {
+      places.overdue(System.nanoTime()).forEach(Doorkeeper::sendAway);
+    } finally {
+      if (isRunning()) {
+        lookLater();
+      }
     }
   }
 

@@ -4,6 +4,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
+import java.util.concurrent.atomic.AtomicReference;
 import strickle.book.Book;
 import strickle.json.BookPart;
 import strickle.json.BookParts;
@@ -145,25 +146,27 @@ public final class Plans {
   }
 
   /**
-   * Which of the plans is the one a studio works by: the newest that is the same to the letter. A
-   * plan that is over never changes, so that follows from what the studio holds.
+   * Which of the plans is the one a studio works by: the newest that was the same to the letter
+   * when it was first looked for, and stays it, since the plan in use is not removed. Where there
+   * is none, one may be laid out yet that is.
    *
    * @param now what the studio holds
    * @return its id; nothing when none is in use, or it is not among the plans any more
    */
   public Optional<String> inUse(Kept now) {
-    return now.workedOut(InUse.class, this::sought).id();
+    return now.workedOut(InUse.class, none -> new InUse(new AtomicReference<>(Optional.empty())))
+        .id
+        .updateAndGet(known -> known.or(() -> sought(now)));
   }
 
-  private record InUse(Optional<String> id) {}
+  private record InUse(AtomicReference<Optional<String>> id) {}
 
-  private InUse sought(Kept now) {
-    return new InUse(
-        now.entries()
-            .find(StudioFile.PLAN_IN_USE, StudioFile.CURRENT)
-            .map(Entry::body)
-            .map(ItemFile::pretty)
-            .flatMap(plan -> database.read(handle -> PlanTable.same(handle, studio, plan))));
+  private Optional<String> sought(Kept now) {
+    return now.entries()
+        .find(StudioFile.PLAN_IN_USE, StudioFile.CURRENT)
+        .map(Entry::body)
+        .map(ItemFile::pretty)
+        .flatMap(plan -> database.read(handle -> PlanTable.same(handle, studio, plan)));
   }
 
   /** What comes of removing a plan. */

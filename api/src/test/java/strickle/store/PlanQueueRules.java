@@ -198,6 +198,19 @@ abstract class PlanQueueRules {
   }
 
   @Test
+  void aPlanLaidOutAgainIsTheOneInUseWhereThatIsNotAmongThemAnyMore() {
+    PlanQueue queue = queue(new RealWork());
+    String first = done(queue, 1);
+    String text = text(first);
+    studio.plans().remove(first, studio.now());
+    Kept now = workByText(text);
+    assertEquals(Optional.empty(), studio.plans().inUse(now));
+    String again = done(queue, 1);
+    assertEquals(Optional.of(again), studio.plans().inUse(now));
+    assertEquals(Plans.Removal.IN_USE, studio.plans().remove(again, now));
+  }
+
+  @Test
   void theQueueForgetsPlansThatAreOverOrGone() {
     PlanQueue queue = queue(new RealWork());
     String first = add(queue, 1);
@@ -224,7 +237,14 @@ abstract class PlanQueueRules {
   }
 
   private Kept workBy(String plan) {
-    String body = ItemFile.compact(PlanFile.write(studio.plans().result(plan).orElseThrow()));
+    return workByText(text(plan));
+  }
+
+  private String text(String plan) {
+    return ItemFile.compact(PlanFile.write(studio.plans().result(plan).orElseThrow()));
+  }
+
+  private Kept workByText(String body) {
     return studio.change(
         new By("maren", "a plan accepted"),
         kept -> kept.entries().with(StudioFile.PLAN_IN_USE, StudioFile.CURRENT, body));
