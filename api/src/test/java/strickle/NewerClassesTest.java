@@ -105,7 +105,8 @@ class NewerClassesTest {
         try (InputStream in =
             library.getInputStream(library.getEntry(name.replace('.', '/') + ".class"))) {
           byte[] head = in.readNBytes(8);
-          oldest = Math.min(oldest, (head[6] & 0xff) << 8 | head[7] & 0xff);
+          int version = ((head[6] & 0xff) << 8) | (head[7] & 0xff);
+          oldest = Math.min(oldest, version);
         }
       }
     }
