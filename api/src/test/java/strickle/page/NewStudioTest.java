@@ -28,8 +28,13 @@ class NewStudioTest {
       screen.open("/").picture("first-start");
       begin(screen);
       answerTheQuestions(screen);
+      screen.open("/shelf");
+      assertThat(screen.text("1 piece from 1 mould and 1 mix.")).isVisible();
+      screen.open("/orders");
       order(screen);
+      assertTrue(house.get("/api/book").contains("\"quantity\": 20000"), "kilograms, as on a sack");
       layOut(screen);
+      assertTrue(house.get("/api/plan-in-use").contains("\"from\": \"2027-03-01T12:"), "from now");
       String day = theFirstDay(screen);
       Download sheet =
           screen.page().waitForDownload(() -> screen.button("Day sheet as PDF").click());
@@ -52,7 +57,7 @@ class NewStudioTest {
     screen.field("Its price").fill("38");
     screen.field("The mix").fill("white");
     screen.field("What you buy it as, dry").fill("white blend");
-    screen.field("A pack holds").fill("20000");
+    screen.field("A pack holds").fill("20");
     screen.field("and costs").fill("28");
     screen.field("Name").last().fill("Lea");
     screen.picture("first-questions");
@@ -62,21 +67,22 @@ class NewStudioTest {
 
   private static void order(Screen screen) {
     screen.link("New order").first().click();
-    screen.field("For").fill("a café");
     screen.field("How many").fill("2");
     screen.button("Save").click();
-    assertThat(screen.text("a café").first()).isVisible();
+    assertThat(screen.link("O-1").first()).isVisible();
   }
 
   private static void layOut(Screen screen) {
     screen.open("/week");
     screen.button("Lay out the week").first().click();
+    assertThat(screen.text(Pattern.compile("s, 1 way tried"))).isVisible();
     Locator accept = screen.button("Work by the new plan");
     accept.waitFor(new Locator.WaitForOptions().setTimeout(60_000));
     accept.click();
     accept.waitFor(
         new Locator.WaitForOptions()
             .setState(com.microsoft.playwright.options.WaitForSelectorState.DETACHED));
+    assertThat(screen.text(Pattern.compile("on time. O-1 has the least to spare"))).isVisible();
   }
 
   /** Goes to the first day with something to do, today or the one that is offered. */

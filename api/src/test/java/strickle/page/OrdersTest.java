@@ -49,6 +49,28 @@ class OrdersTest {
   }
 
   @Test
+  void whatCannotBePromisedUntilTheWeekIsLaidOutAgainIsSaidInPlainWords() {
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      screen.open("/orders/new");
+      screen.field("Piece").selectOption("doorstop, brick");
+      screen.button("Save").click();
+      assertThat(screen.link("New order").first()).isVisible();
+      screen.open("/orders/new");
+      screen.field("Piece").selectOption("match pot, brick");
+      assertThat(screen.text(Pattern.compile("^The book has changed since the week")))
+          .isVisible(Screen.patiently());
+      assertThat(screen.link("To the week")).isVisible();
+      screen.open("/what-if");
+      assertThat(screen.heading("The plan is older than the book")).isVisible();
+      assertThat(screen.text(Pattern.compile("rule \\d"))).hasCount(0);
+      screen.open("/today");
+      assertThat(screen.text(Pattern.compile("wet cement is caustic"))).isVisible();
+      assertThat(screen.text(Pattern.compile("^The book has changed since the week"))).isVisible();
+      screen.forgetTroubles();
+    }
+  }
+
+  @Test
   void aFormWithFaultsMovesFocusToOneSummaryThatLinksToTheFields() {
     try (Screen screen = Screen.of(house, Look.NARROW)) {
       screen.open("/orders/new");

@@ -23,6 +23,11 @@ export class Problem extends Error {
     return this.status === 412;
   }
 
+  /** Whether it was asked of a plan that no longer fits the book. */
+  get isOfOlderPlan() {
+    return this.status === 409 && this.title === 'The book has changed';
+  }
+
   /** Whether a password is needed first. */
   get isClosed() {
     return this.status === 401;

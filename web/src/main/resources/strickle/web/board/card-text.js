@@ -2,7 +2,7 @@
 
 import {say, sayList} from '../app/words.js';
 import {showMass} from '../app/units.js';
-import {amountOf, at, formsOf, howLong, labelOf, lateFor, nameOf, personName, pinOf, span, taskName, taskOf} from './names.js';
+import {amountOf, at, formsOf, howLong, labelOf, lateFor, nameOf, orderName, personName, pinOf, span, taskName, taskOf} from './names.js';
 import {movable} from './pinning.js';
 import {whatMoves, whyThen} from './reasons.js';
 
@@ -31,7 +31,7 @@ function ballasts(runs) {
 
 function servedBy(run) {
   if (run.orders.length === 0) return say('board.card.forStock');
-  return say('board.card.orders', {orders: sayList(run.orders.map(order => (order.for ? `${order.id}, ${order.for}` : order.id)))});
+  return say('board.card.orders', {orders: sayList(run.orders.map(orderName))});
 }
 
 function ofRun(bar, week) {
@@ -58,7 +58,7 @@ function ofOrder({order}) {
   const late = order.lateMinutes > 0;
   const dueLine = say('board.card.dueLine', {due: at(order.due), ready: at(order.ready)});
   return {
-    title: order.for ? `${order.id}, ${order.for}` : order.id,
+    title: orderName(order),
     sub: late ? say('board.names.isLate', {late: howLong(order.lateMinutes)}) : say('board.why.onTime', {spare: howLong(order.due - order.ready)}),
     what: [dueLine, ...order.lines.map(line => say('board.amount', {count: line.quantity, piece: line.of.name})), ...(order.runs.length === 0 ? [say('board.card.fromStock')] : [])],
     way: [], because: order.because, order, lateOrder: late ? order : undefined, members: order.runs.map(run => ({kind: 'life', id: run.id, run, lot: run.lot, from: run.tasks[0].from, to: run.ready, parts: []})),

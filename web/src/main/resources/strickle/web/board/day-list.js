@@ -5,7 +5,7 @@ import {styled} from '../parts/styled.js';
 import {say} from '../app/words.js';
 import {showLongDay} from '../app/times.js';
 import {swatchOf} from './colours.js';
-import {amountOf, at, howLong, personName, pinOf, span, taskName} from './names.js';
+import {amountOf, at, howLong, orderName, personName, pinOf, span, taskName} from './names.js';
 
 const MINUTE_MS = 60_000;
 /** About so many lines are drawn in one go. */
@@ -74,7 +74,7 @@ export class DayList extends LitElement {
 
   #due(order) {
     const late = order.lateMinutes > 0;
-    const words = late ? say('board.list.dueLate', {order: order.id, for: order.for, late: howLong(order.lateMinutes)}) : say('board.list.due', {order: order.id, for: order.for});
+    const words = say(late ? 'board.list.dueLate' : 'board.list.due', {order: orderName(order), late: howLong(order.lateMinutes)});
     return html`<div class="mark ${late ? 'late' : ''}">${words}</div>`;
   }
 

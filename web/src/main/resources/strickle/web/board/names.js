@@ -68,6 +68,9 @@ export function rowTitle(row) {
   }
 }
 
+/** An order with whom it is for, where that is known. */
+export const orderName = order => (order.for ? `${order.id}, ${order.for}` : order.id);
+
 /** An order's id, and below it whom it is for. */
 const orderTitle = order => (order.for ? `${order.id}\n${order.for}` : order.id);
 
@@ -136,7 +139,7 @@ function taskSentence(bar, week) {
 function flagSentence({order}) {
   const more = order.lateMinutes > 0 ? say('board.names.isLate', {late: showMinutes(order.lateMinutes)})
     : say('board.names.spare', {spare: showMinutes(order.due - order.ready)});
-  return say('board.names.flag', {order: order.id, for: order.for, due: at(order.due), ready: at(order.ready), more});
+  return say('board.names.flag', {order: orderName(order), due: at(order.due), ready: at(order.ready), more});
 }
 
 /** How many members of a group are named one by one; the rest is in its card. */

@@ -53,6 +53,9 @@ export class Trouble extends LitElement {
 
   render() {
     const {problem} = this;
+    if (problem instanceof Problem && problem.isOfOlderPlan) {
+      return this.#older();
+    }
     const faults = problem instanceof Problem ? problem.faults : [];
     return html`<div role="alert">
       <h2>${this.heading || (problem instanceof Problem && problem.title) || say('parts.failed')}</h2>
@@ -61,6 +64,11 @@ export class Trouble extends LitElement {
         : html`<p>${problem?.message}</p>`}
       <button @click=${() => this.dispatchEvent(new CustomEvent('again'))}>${say('parts.again')}</button>
     </div>`;
+  }
+
+  // In which places the two differ is for programs; a reader only needs the way out.
+  #older() {
+    return html`<div role="alert"><h2>${say('parts.olderPlan')}</h2><p>${say('parts.olderPlanText')} <a href="/week">${say('parts.toWeek')}</a></p></div>`;
   }
 }
 

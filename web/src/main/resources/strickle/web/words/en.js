@@ -43,6 +43,9 @@ export default {
   parts: {
     busy: 'One moment…',
     again: 'Try again',
+    olderPlan: 'The plan is older than the book',
+    olderPlanText: 'What it rests on has changed since it was laid out: lay the week out again first.',
+    toWeek: 'To the week',
     failed: 'That did not work.',
     needed: 'This is needed.',
     optional: 'not needed',

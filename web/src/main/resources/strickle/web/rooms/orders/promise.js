@@ -84,6 +84,9 @@ class Promised extends LitElement {
       return html`<p class="quiet">${say('orders.promiseNoPlan')}</p>`;
     }
     if (this.trouble) {
+      if (this.trouble.isOfOlderPlan) {
+        return html`<p class="care">${say('orders.promiseOlderPlan')} <a href="/week">${say('orders.toWeek')}</a></p>`;
+      }
       const fault = this.trouble.faults?.[0];
       return html`<p class="care">${fault ? say('orders.refused', fault) : this.trouble.message}</p>`;
     }

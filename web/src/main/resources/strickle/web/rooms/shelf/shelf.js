@@ -71,7 +71,8 @@ class Shelf extends Room {
   }
 
   #all() {
-    return html`<s-say>${say('shelf.sentence', {pieces: studio.book.pieces.length, moulds: studio.book.moulds.length, mixes: studio.book.mixes.length})}</s-say>
+    const many = (word, collection) => say(word, {count: studio.book[collection].length});
+    return html`<s-say>${say('shelf.sentence', {pieces: many('shelf.sentencePieces', 'pieces'), moulds: many('shelf.sentenceMoulds', 'moulds'), mixes: many('shelf.sentenceMixes', 'mixes')})}</s-say>
       <ul class="lists">${[...LISTS, 'studio'].map(list => html`<li><a href=${link(['shelf', list])}><strong>${say(`shelf.lists.${list}`)}</strong>
         <span>${list === 'studio' ? studio.book.studio.name : say('shelf.count', {count: studio.book[list].length})}</span><br><small>${say(`shelf.about.${list}`)}</small></a></li>`)}</ul>`;
   }

@@ -1,4 +1,4 @@
-import {LitElement, css, html} from 'lit';
+import {LitElement, css, html, nothing} from 'lit';
 import {sheet} from '../../parts/sheet.js';
 import {USUAL, makeFirst} from '../../app/beginning.js';
 import {studio} from '../../app/studio.js';
@@ -16,6 +16,9 @@ import '../../parts/form.js';
 const DAYS = ['MON', 'TUE', 'WED', 'THU', 'FRI', 'SAT', 'SUN'];
 const BEGIN = {piece: '', volumeMl: null, cavities: 1, count: 1, setHours: 24, price: null, mix: '', binder: '', waterPercent: 16,
   packGrams: null, packPrice: null, workingMinutes: 30, person: '', days: ['MON', 'TUE', 'WED', 'THU', 'FRI'], from: '09:00', to: '17:00'};
+
+// About what a sack weighs: it is asked for in kilograms or pounds, as it is printed on the sack.
+const PACK_GRAMS = 25_000;
 
 // Where in the first book each answer goes, for what the service finds wrong with it.
 const PATHS = {piece: 'pieces[0].name', volumeMl: 'moulds[0].volumeMl', cavities: 'moulds[0].cavities', count: 'forms[0].count',
@@ -43,7 +46,7 @@ class Questions extends LitElement {
 
   render() {
     const field = (name, kind, more = {}) => html`<s-field short path=${PATHS[name]} label=${say(`start.${more.word ?? name}`)} .kind=${kind} ?needed=${!more.free}
-      hint=${more.hint ? say(`start.${more.hint}`) : ''} .least=${more.least} .most=${more.most} .value=${this.answers[name]}
+      size=${more.size ?? nothing} hint=${more.hint ? say(`start.${more.hint}`) : ''} .least=${more.least} .most=${more.most} .value=${this.answers[name]}
       @value=${event => (this.answers = {...this.answers, [name]: event.detail})}></s-field>`;
     return html`<s-form draft="first-book" label=${say('start.make')} .value=${this.answers} .save=${() => this.#make()}
       @restore=${event => (this.answers = {...BEGIN, ...event.detail.value})} @restart=${() => (this.answers = BEGIN)} @saved=${this.#made}>
@@ -59,7 +62,7 @@ class Questions extends LitElement {
         ${field('mix', 'text', {word: 'mixName'})}
         ${field('binder', 'text', {hint: 'binderHint'})}
         ${field('waterPercent', 'percent', {word: 'water', least: 1, most: 100})}
-        ${field('packGrams', 'mass', {word: 'packQuantity', least: 1})}
+        ${field('packGrams', 'mass', {word: 'packQuantity', least: 1, size: PACK_GRAMS})}
         ${field('packPrice', 'money', {least: 0})}
         ${field('workingMinutes', 'minutes', {least: USUAL.pourMinutes})}
       </div></fieldset>

@@ -64,7 +64,7 @@ export class LayingPanel extends LitElement {
     return html`<h2>${say('week.laying.title')}</h2>
       <progress max=${asked} .value=${Math.min(asked, progress?.elapsedSeconds ?? 0)} aria-label=${say('week.laying.title')}></progress>
       <p role="status">${progress ? say('week.laying.best', totalsWords(progress)) : say('week.laying.waiting')}</p>
-      <p class="quiet">${progress ? say('week.laying.running', {elapsed: progress.elapsedSeconds.toFixed(0), tries: progress.schedules}) : nothing} ${this.#first(progress)}</p>
+      <p class="quiet">${progress ? say('week.laying.running', {elapsed: progress.elapsedSeconds.toFixed(0), count: progress.schedules}) : nothing} ${this.#first(progress)}</p>
       <div class="row"><button ?disabled=${!progress} @click=${() => this.#tell('stop')}>${say('week.laying.stop')}</button>
         ${this.present ? html`<small>${say('week.laying.stays')}</small>` : nothing}</div>`;
   }

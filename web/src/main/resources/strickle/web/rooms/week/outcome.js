@@ -13,15 +13,23 @@ export function isUnderWay(plan, progress) {
 }
 
 /**
- * Asks for the week to be laid out: anew where the plan in use is under way, else from its beginning.
+ * Asks for the week to be laid out: anew where the plan in use is under way, else from its beginning,
+ * and the first one from now.
  * @param {{waiting: boolean}} how waiting: nothing begins before its material can be there
  */
 export async function layOut({waiting}) {
   const {plan, progress} = studio;
   if (isUnderWay(plan, progress)) return laying.replan({seconds: SECONDS});
-  const from = plan ? {from: toLocal(plan.from)} : {};
+  const from = plan ? {from: toLocal(plan.from)} : beginning();
   const ordering = waiting ? {orderingFrom: toLocal(new Date())} : {};
   return laying.layOut({seconds: SECONDS, ...from, ...ordering});
+}
+
+/** Hours that have passed are nobody's any more; a book of a time to come begins where the service says. */
+function beginning() {
+  const now = toLocal(new Date());
+  const [first] = studio.book.studio.climate ?? [];
+  return first && first.from > now ? {} : {from: now};
 }
 
 /** Follows what is being laid out. Events "change". */

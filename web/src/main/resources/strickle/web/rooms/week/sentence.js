@@ -8,12 +8,12 @@ import {showMinutes} from '../../app/times.js';
 import {isUnderWay} from './outcome.js';
 import '../../parts/say.js';
 
-const nameFor = order => order.for || order.id;
+const called = order => (order.for ? say('week.orderFor', {order: order.id, for: order.for}) : order.id);
 
 function lateSentence(late, all, because) {
   const worst = [...late].sort((a, b) => b.lateMinutes * b.weight - a.lateMinutes * a.weight)[0];
   const reasons = because[worst.id] ?? worst.because;
-  const why = say('week.lateWhy', {order: worst.id, for: nameFor(worst), late: showMinutes(worst.lateMinutes), because: reasonIn(reasons)});
+  const why = say('week.lateWhy', {order: called(worst), late: showMinutes(worst.lateMinutes), because: reasonIn(reasons)});
   return html`<s-say kind="late"><b>${say('week.late', {count: late.length, all})}</b> ${why}
     <a slot="out" href=${link('/what-if', {order: worst.id})}>${say('week.whatWould')}</a></s-say>`;
 }
@@ -35,7 +35,7 @@ export function sentence(week, because) {
   if (late.length > 0) return lateSentence(late, orders.length, because);
   if (orders.length === 0) return html`<s-say>${say('week.noOrders')}</s-say>`;
   const tight = [...orders].sort((a, b) => (a.due - a.ready) - (b.due - b.ready))[0];
-  const spare = say('week.tightest', {order: tight.id, for: nameFor(tight), spare: showMinutes(tight.due - tight.ready)});
+  const spare = say('week.tightest', {order: called(tight), spare: showMinutes(tight.due - tight.ready)});
   return html`<s-say kind="ready"><b>${say('week.onTime', {count: orders.length})}</b> ${spare}</s-say>`;
 }
 

@@ -34,7 +34,7 @@ export default {
     life: '{amount}, run {run}. Poured {from}, demoulded {demould}, ready {to}. {more}',
     task: '{what}, {amount}. {person}, {from} to {to}. {more}',
     group: '{count}, {from} to {to}: {names}',
-    flag: '{order}, for {for}. Due {due}, ready {ready}. {more}',
+    flag: '{order}. Due {due}, ready {ready}. {more}',
     pin: 'Pinned pour of {amount}, {person}, {from}. Not laid out yet.',
     late: 'Makes {order} late by {late}.',
     isLate: 'Late by {late}.',
@@ -45,8 +45,8 @@ export default {
   },
   list: {
     ready: 'Ready: {amount}, {at}',
-    due: 'Due: {order}, {for}',
-    dueLate: 'Due: {order}, {for}; late by {late}',
+    due: 'Due: {order}',
+    dueLate: 'Due: {order}; late by {late}',
   },
   drag: {
     here: '{at}, {person}. Let go or press Enter to pin it there; Escape leaves it.',

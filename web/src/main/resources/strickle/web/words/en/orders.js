@@ -54,6 +54,7 @@ export default {
   oneReady: 'Ready {at}, with {spare} to spare.',
   promise: 'What you can promise',
   promiseNoPlan: 'With a plan in use, the earliest date would stand here.',
+  promiseOlderPlan: 'The book has changed since the week was laid out. Lay it out again, and the earliest date stands here.',
   promiseHint: 'Choose a piece and how many; the earliest date then stands here.',
   promiseBusy: 'Laying it out beside what is planned…',
   promiseApart: 'Each is asked for by itself; together they may take longer.',

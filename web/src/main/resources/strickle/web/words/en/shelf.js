@@ -1,7 +1,10 @@
 /** The words of the Shelf: f are fields, h their hints, c choices. */
 
 export default {
-  sentence: '{pieces} pieces from {moulds} moulds and {mixes} mixes.',
+  sentence: '{pieces} from {moulds} and {mixes}.',
+  sentencePieces: {one: '{count} piece', other: '{count} pieces'},
+  sentenceMoulds: {one: '{count} mould', other: '{count} moulds'},
+  sentenceMixes: {one: '{count} mix', other: '{count} mixes'},
   count: {one: '{count} of them', other: '{count} of them'},
   lists: {pieces: 'Pieces', moulds: 'Moulds', forms: 'Forms', mixes: 'Mixes', materials: 'Materials', people: 'People', stations: 'Racks and shelves', channels: 'Ways of selling', studio: 'Studio and room'},
   about: {

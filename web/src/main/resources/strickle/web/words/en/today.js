@@ -82,6 +82,7 @@ export default {
   field_wholeFrom: 'Whole again from',
   ready: 'Ready on this day',
   room: 'The room',
+  roomOlder: 'The book has changed since the week was laid out. When it is laid out again, what the room does to pours and coats stands here.',
   roomUnknown: 'No pour or coat is planned for this day, or the book does not say how warm and damp the room is.',
   air: '{at}: {air}, {humidity} humidity.',
   loss_low: 'A pour loses about {loss} of water ({from} to {to}): little.',

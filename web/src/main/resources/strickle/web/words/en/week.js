@@ -2,9 +2,10 @@
 
 export default {
   late: {one: '{count} of {all} orders is late.', other: '{count} of {all} orders are late.'},
-  lateWhy: '{order}, {for}, by {late}: {because}',
+  lateWhy: '{order} by {late}: {because}',
   onTime: {one: 'The one order is on time.', other: 'All {count} orders are on time.'},
-  tightest: '{order}, {for}, has the least to spare: {spare}.',
+  orderFor: '{order}, {for},',
+  tightest: '{order} has the least to spare: {spare}.',
   noOrders: 'No order is waiting.',
   whatWould: 'What would free it',
   changed: 'The book has changed since this was laid out: {what}.',
@@ -44,7 +45,7 @@ export default {
   laying: {
     title: 'The week is being laid out',
     waiting: 'It waits its turn.',
-    running: '{elapsed} s, {tries} ways tried',
+    running: {one: '{elapsed} s, {count} way tried', other: '{elapsed} s, {count} ways tried'},
     best: 'Best so far: {late}, {hands} of handwork.',
     first: 'The first way found had {late}, {hands} of handwork.',
     nothingLate: 'nothing late',
