@@ -94,42 +94,6 @@ class PlanRoutesTest {
   }
 
   @Test
-  void thePlanInUseIsNotRemovedAndUndoFindsOneThatWasInUseAndIsRemoved() {
-    String first = used(QUICK);
-    String before = web.get("/api/plan-in-use").body();
-    assertEquals(1, count(web.get("/api/plans").body(), "\"inUse\": \"" + first + '"'));
-    String second = used("{\"from\": \"2027-03-01T00:00\", \"schedules\": 1, \"seed\": 7}");
-    HttpResponse<String> refused = web.send("DELETE", "/api/plans/" + second, "");
-    assertEquals(409, refused.statusCode(), refused.body());
-    assertTrue(refused.body().contains("Work by another first, then remove it."), refused.body());
-    assertEquals(204, web.send("DELETE", "/api/plans/" + first, "").statusCode());
-    String after = web.get("/api/plan-in-use").body();
-    moved("undo");
-    assertEquals(before, web.get("/api/plan-in-use").body());
-    assertEquals(0, count(web.get("/api/plans").body(), "inUse"));
-    assertEquals(200, web.get("/api/plans/in-use/compare/" + second).statusCode());
-    moved("redo");
-    assertEquals(after, web.get("/api/plan-in-use").body());
-    moved("undo");
-    assertEquals(204, web.send("DELETE", "/api/plans/" + second, "").statusCode());
-    moved("redo");
-    assertEquals(after, web.get("/api/plan-in-use").body());
-    assertTrue(web.get("/api/plans").body().contains("\"items\": []"));
-  }
-
-  private String used(String wanted) {
-    String id = web.planned(wanted);
-    HttpResponse<String> taken =
-        web.send("POST", "/api/plans/" + id + "/accept", "", "If-Match", "*");
-    assertEquals(200, taken.statusCode(), taken.body());
-    return id;
-  }
-
-  private void moved(String how) {
-    assertEquals(200, web.send("POST", "/api/" + how, "", "If-Match", "*").statusCode(), how);
-  }
-
-  @Test
   void everybodyWhoListensHearsOfProgressAndOfTheEnd()
       throws ExecutionException, InterruptedException {
     String place = web.asked("/api/plans", "{\"seconds\": 3}");

@@ -78,6 +78,9 @@ class NewStudioTest {
     assertThat(screen.text(Pattern.compile("s, 1 way tried"))).isVisible();
     Locator accept = screen.button("Work by the new plan");
     accept.waitFor(new Locator.WaitForOptions().setTimeout(60_000));
+    // Who goes away before taking it finds it again.
+    screen.open("/week");
+    screen.button(Pattern.compile("^Look at the plan of .*, not taken yet$")).click();
     accept.click();
     accept.waitFor(
         new Locator.WaitForOptions()

@@ -16,12 +16,8 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
-import java.util.function.Function;
 import java.util.stream.IntStream;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import strickle.book.Book;
 import strickle.book.Faulty;
 import strickle.demo.Demo;
 import strickle.demo.Size;
@@ -29,33 +25,7 @@ import strickle.json.BookParts;
 import strickle.json.StudioFile;
 
 /** What holds of a studio in whatever database it lies. */
-abstract class StudioStoreRules {
-
-  private static final Book BOOK = Demo.book(Size.SMALL);
-  private static final String STATION = "{\"id\":\"%s\",\"name\":\"%s\",\"places\":%d}";
-
-  private final SettableClock clock = new SettableClock(Instant.parse("2027-04-05T09:00:00Z"));
-  private Database database;
-  private Studios studios;
-  private StudioStore studio;
-
-  /** A new, empty database. */
-  abstract Database fresh();
-
-  /** The same database, opened once more by another process. */
-  abstract Database again();
-
-  @BeforeEach
-  void open() {
-    database = fresh();
-    studios = new Studios(database, clock);
-    studio = studios.create("Ash Lane", Optional.empty(), BookParts.of(BOOK));
-  }
-
-  @AfterEach
-  void close() {
-    database.close();
-  }
+abstract class StudioStoreRules extends StudioStoreHouse {
 
   @Test
   void whatWasPutInIsThereAndMakesTheSameBook() {
@@ -223,72 +193,6 @@ abstract class StudioStoreRules {
   }
 
   @Test
-  void theFirstChangeOfADayKeepsTheDayBefore() {
-    studio.change(by("one"), station("rack-1", 1));
-    studio.change(by("two"), station("rack-2", 1));
-    clock.set(Instant.parse("2027-04-06T07:00:00Z"));
-    studio.change(by("three"), station("rack-3", 1));
-    List<Snapshot> snapshots = studio.snapshots();
-    assertEquals(2, snapshots.size());
-    Kept restored = studio.restore("maren", snapshots.get(1).id()).orElseThrow();
-    assertEquals(BOOK, restored.book());
-    assertTrue(studio.undo("maren").orElseThrow().entries().find("stations", "rack-3").isPresent());
-  }
-
-  @Test
-  void anUndoThatComesFirstOnADayKeepsTheDayBeforeToo() {
-    studio.change(by("one"), station("rack-1", 1));
-    Kept evening = studio.change(by("two"), station("rack-2", 1));
-    clock.set(Instant.parse("2027-04-06T07:00:00Z"));
-    studio.undo("maren");
-    studio.change(by("three"), station("rack-3", 1));
-    List<Snapshot> snapshots = studio.snapshots();
-    assertEquals(2, snapshots.size());
-    Kept restored = studio.restore("maren", snapshots.get(0).id()).orElseThrow();
-    assertEquals(evening.book(), restored.book());
-  }
-
-  @Test
-  void aSnapshotThatIsRemovedIsGoneAndNothingElse() {
-    studio.change(by("one"), station("rack-1", 1));
-    String day = studio.snapshots().get(0).id();
-    String asked = studio.takeSnapshot("before the fair").id();
-    Kept before = studio.now();
-    List<JournalLine> journal = studio.journal(Long.MAX_VALUE, 10);
-    StudioStore other = studios.create("Birch Yard", Optional.of("hash"), BookParts.of(BOOK));
-    assertFalse(other.removeSnapshot(asked));
-    assertTrue(studio.removeSnapshot(asked));
-    assertFalse(studio.removeSnapshot(asked));
-    assertEquals(Optional.empty(), studio.restore("maren", asked));
-    assertEquals(List.of(day), studio.snapshots().stream().map(Snapshot::id).toList());
-    assertEquals(before, reopened().now());
-    assertEquals(journal, studio.journal(Long.MAX_VALUE, 10));
-  }
-
-  @Test
-  void theSnapshotOfADayThatWasRemovedIsNotTakenAgainThatDay() {
-    studio.change(by("one"), station("rack-1", 1));
-    assertTrue(studio.removeSnapshot(studio.snapshots().get(0).id()));
-    studio.change(by("two"), station("rack-2", 1));
-    assertEquals(List.of(), studio.snapshots());
-    clock.set(Instant.parse("2027-04-06T07:00:00Z"));
-    studio.change(by("three"), station("rack-3", 1));
-    assertEquals(1, studio.snapshots().size());
-  }
-
-  @Test
-  void aClockThatOnceJumpedAheadEndsNoDailySnapshots() {
-    clock.set(Instant.parse("2099-01-01T09:00:00Z"));
-    studio.change(by("one"), station("rack-1", 1));
-    clock.set(Instant.parse("2027-04-06T00:00:00.5Z"));
-    studio.change(by("two"), station("rack-2", 1));
-    studio.change(by("three"), station("rack-3", 1));
-    assertEquals(
-        List.of("2099-01-01", "2027-04-06"),
-        studio.snapshots().stream().map(one -> one.at().toString().substring(0, 10)).toList());
-  }
-
-  @Test
   void studiosOfOneDatabaseDoNotSeeEachOther() {
     StudioStore other =
         studios.create("Birch Yard", Optional.of("hash"), BookParts.of(Demo.book(Size.MEDIUM)));
@@ -308,27 +212,5 @@ abstract class StudioStoreRules {
     assertEquals(Optional.empty(), studios.createFirst("Birch Yard", BookParts.of(BOOK)));
     assertEquals(Optional.empty(), studios.createFirst("Ash Lane", BookParts.of(BOOK)));
     assertEquals(1, studios.all().size());
-  }
-
-  private String created(Once once, String id) {
-    return studio.create(
-        by("created"), once, kept -> new Made(station(id, 1).apply(kept), "made " + id));
-  }
-
-  private StudioStore reopened() {
-    return new Studios(again(), clock).named("Ash Lane").orElseThrow();
-  }
-
-  private static By by(String what) {
-    return new By("maren", what);
-  }
-
-  private static Function<Kept, Entries> station(String id, int places) {
-    String body = String.format(Locale.ROOT, STATION, id, id, places);
-    return kept -> kept.entries().with("stations", id, body);
-  }
-
-  private static Entries gone(Kept kept, String collection) {
-    return kept.entries().without(collection, kept.entries().list(collection).get(0).id());
   }
 }

@@ -5,7 +5,7 @@ import {laying} from '../../app/laying.js';
 import {get} from '../../app/service.js';
 import {studio} from '../../app/studio.js';
 import {say} from '../../app/words.js';
-import {showDays} from '../../app/times.js';
+import {showDays, showMoment} from '../../app/times.js';
 import {tell} from '../../parts/undo.js';
 import {localMinute, localText} from '../../board/clock.js';
 import {at, personName} from '../../board/names.js';
@@ -154,7 +154,9 @@ export class Week extends Room {
   #nothing() {
     if (laying.plan !== null) return nothing;
     const ready = studio.book.pieces.length > 0 && studio.book.orders.length > 0;
-    return html`<s-empty heading=${say('week.none.title')}><p>${say('week.none.text')}</p>${ready ? nothing : html`<p>${say('week.none.empty')}</p>`}
+    const last = studio.plans.find(({state}) => state === 'done');
+    return html`<s-empty heading=${say('week.none.title')}><p>${say('week.none.text')}</p>
+      ${last ? html`<button slot="out" @click=${() => laying.follow(last.id)}>${say('week.none.last', {at: showMoment(last.createdAt)})}</button>` : nothing}${ready ? nothing : html`<p>${say('week.none.empty')}</p>`}
       ${ready ? html`<button slot="out" class="do" @click=${this.#layOut}>${say('week.none.begin')}</button>`
         : html`<a slot="out" class="button" href="/shelf">${say('week.none.shelf')}</a><a slot="out" class="button" href="/orders">${say('week.none.orders')}</a>`}</s-empty>`;
   }

@@ -17,6 +17,7 @@ export default {
     title: 'No week is laid out yet',
     text: 'Strickle lays out who pours, demoulds and finishes what, and when, so that the orders are met.',
     begin: 'Lay out the week',
+    last: 'Look at the plan of {at}, not taken yet',
     empty: 'First it needs something to make: a piece, and an order for it.',
     shelf: 'To the shelf',
     orders: 'To the orders',
