@@ -101,7 +101,9 @@ export class Painting {
     const {axis, week} = this.board;
     const [left, right] = [this.left, this.left + this.seenWidth];
     const placed = week.days.map(day => ({day, x: axis.xOf(day.from), end: axis.xOf(day.to)}));
-    const seen = placed.filter(({x, end}) => Math.min(end, right) - Math.max(x, left) >= Math.min(end - x, right - left) / 4);
+    const found = placed.filter(({x, end}) => Math.min(end, right) - Math.max(x, left) >= Math.min(end - x, right - left) / 4);
+    // Where the board has no width, as in a room that is being left, or stands between two days.
+    const seen = found.length > 0 ? found : [placed.findLast(({x}) => x <= left) ?? placed[0]];
     const {x, end} = seen.at(-1);
     return {days: seen.map(({day}) => day), isCut: end - right > (end - x) / 4};
   }
