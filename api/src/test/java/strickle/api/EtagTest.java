@@ -70,7 +70,8 @@ class EtagTest {
           HttpResponse<String> answer = web.get(path, "If-None-Match", known);
           assertEquals(304, answer.statusCode(), path + " " + known);
           assertEquals(tag, tag(answer), "the tag of what is known");
-          assertEquals("Accept-Encoding", answer.headers().firstValue("Vary").orElse("none"), path);
+          assertTrue(
+              answer.headers().firstValue("Vary").orElse("none").contains("Accept-Encoding"), path);
         }
       }
       assertEquals(304, web.get(path, "If-None-Match", "*").statusCode());
