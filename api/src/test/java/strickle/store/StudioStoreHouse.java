@@ -18,26 +18,25 @@ abstract class StudioStoreHouse {
   static final String STATION = "{\"id\":\"%s\",\"name\":\"%s\",\"places\":%d}";
 
   final SettableClock clock = new SettableClock(Instant.parse("2027-04-05T09:00:00Z"));
+  OpenedTwice opened;
   Database database;
   Studios studios;
   StudioStore studio;
 
   /** A new, empty database. */
-  abstract Database fresh();
-
-  /** The same database, opened once more by another process. */
-  abstract Database again();
+  abstract OpenedTwice fresh();
 
   @BeforeEach
   void open() {
-    database = fresh();
+    opened = fresh();
+    database = opened.open();
     studios = new Studios(database, clock);
     studio = studios.create("Ash Lane", Optional.empty(), BookParts.of(BOOK));
   }
 
   @AfterEach
   void close() {
-    database.close();
+    opened.close();
   }
 
   String created(Once once, String id) {
@@ -46,7 +45,7 @@ abstract class StudioStoreHouse {
   }
 
   StudioStore reopened() {
-    return new Studios(again(), clock).named("Ash Lane").orElseThrow();
+    return new Studios(opened.open(), clock).named("Ash Lane").orElseThrow();
   }
 
   static By by(String what) {

@@ -123,7 +123,7 @@ abstract class StudioStoreRules extends StudioStoreHouse {
 
   @Test
   void ofManyChangesAtOnceNoneIsLost() throws ExecutionException, InterruptedException {
-    Studios other = new Studios(again(), clock);
+    Studios other = new Studios(opened.open(), clock);
     StudioStore twin = other.named("Ash Lane").orElseThrow();
     try (ExecutorService people = Executors.newFixedThreadPool(16)) {
       List<Future<Kept>> changes =
