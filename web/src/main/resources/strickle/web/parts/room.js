@@ -1,5 +1,6 @@
 import {LitElement, html} from 'lit';
 import {sheet, roomSheet} from './sheet.js';
+import {Behind} from './behind.js';
 import {Watching} from '../app/watching.js';
 import {address} from '../app/address.js';
 import {settings} from '../app/settings.js';
@@ -13,6 +14,8 @@ import {say} from '../app/words.js';
 export class Room extends LitElement {
 
   static styles = [sheet, roomSheet];
+
+  #behind = new Behind(this);
 
   constructor() {
     super();
@@ -39,8 +42,13 @@ export class Room extends LitElement {
     return '';
   }
 
+  /** Which of its views is asked for: another one's content comes a frame after its title. */
+  get view() {
+    return address.rest.join('/');
+  }
+
   render() {
-    return html`<header><h1 tabindex="-1">${this.title}</h1>${this.actions()}</header>${this.content()}`;
+    return html`<header><h1 tabindex="-1">${this.title}</h1>${this.actions()}</header>${this.#behind.drawn(this.view, () => this.content())}`;
   }
 
   updated() {

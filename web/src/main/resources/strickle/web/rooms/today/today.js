@@ -55,6 +55,10 @@ class Today extends Room {
     return /^\d{4}-\d\d-\d\d$/.test(day ?? '') ? day : dayOf(this.#now);
   }
 
+  get view() {
+    return this.#day;
+  }
+
   get title() {
     return studio.book ? showLongDay(this.#day) : super.title;
   }

@@ -6,6 +6,7 @@ import {get} from '../../app/service.js';
 import {studio} from '../../app/studio.js';
 import {say} from '../../app/words.js';
 import {showDays, showMoment} from '../../app/times.js';
+import {Behind} from '../../parts/behind.js';
 import {tell} from '../../parts/undo.js';
 import {localMinute, localText} from '../../board/clock.js';
 import {at, personName} from '../../board/names.js';
@@ -41,6 +42,7 @@ export class Week extends Room {
   `];
 
   #outcome = new Outcome();
+  #behind = new Behind(this);
   #look = () => this.#outcome.look();
   #why = null;
 
@@ -165,7 +167,7 @@ export class Week extends Room {
     const state = this.state;
     return html`<s-week-tools .by=${state.by} .days=${state.days} .show=${state.show} .trueTime=${state.trueTime} .find=${state.find} .finds=${this.finds ?? 0}
         @state=${event => address.setState(event.detail)} @next=${this.#nextFind}></s-week-tools>
-      ${state.show === 'list' ? html`<s-day-list .week=${week} .from=${state.at} .days=${state.days} @open=${this.#open}></s-day-list>` : this.#board(state)}
+      ${this.#behind.drawn([state.show, state.by, state.trueTime].join(), () => (state.show === 'list' ? html`<s-day-list .week=${week} .from=${state.at} .days=${state.days} @open=${this.#open}></s-day-list>` : this.#board(state)))}
       <s-week-card .week=${week} .because=${this.because} @pin=${this.#pin} @unpin=${this.#unpin} @move=${this.#move}
         @held=${() => this.#boardNode?.peeking.hold()} @left=${() => this.#card.unpeek()} @chosen=${event => address.setState({chosen: event.detail.id})} @closed=${() => address.setState({chosen: ''})}></s-week-card>
       <s-move-pour .week=${week} .lot=${this.moving} @pin=${this.#pin} @close=${() => (this.moving = null)}></s-move-pour>`;
