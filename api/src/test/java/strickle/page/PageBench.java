@@ -104,12 +104,18 @@ final class PageBench {
     }
   }
 
-  /** The first visit of a reader, a second one, and what they do there. */
+  /**
+   * The first visit of a reader whose browser has yet to start its process for the service, one of
+   * a reader whose has, a second visit, and what they do there.
+   */
   private void visit(BenchStudio studio, Look look, BenchRooms.Room room) {
     String name = room.name() + " at " + look.width();
     try (BenchWindow window = BenchWindow.open(browser, studio, look)) {
-      paint(window.load(room.path()), name, "cold");
-      paint(window.load(room.path()), name, "warm");
+      paint(window.load(room.path()), name, "first of a new browser");
+    }
+    try (BenchWindow window = BenchWindow.open(browser, studio, look)) {
+      paint(window.awake().load(room.path()), name, "first visit");
+      paint(window.load(room.path()), name, "later visit");
       room.use().accept(window);
       Map<?, ?> taken = window.settled().take();
       hold(taken, "shift", name + ", layout shift in use", Figures.Kind.SHIFT, SHIFT);
