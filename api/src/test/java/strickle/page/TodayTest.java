@@ -61,6 +61,7 @@ class TodayTest {
       screen.button("Note it").click();
       assertThat(screen.text("What has happened is not as planned.")).isVisible();
       assertThat(screen.button("Lay out again from now")).isVisible();
+      assertThat(screen.text("It is noted.")).isVisible(); // the service has it
       assertTrue(house.get("/api/progress").contains("2027-03-01T10:10"));
     }
   }
