@@ -2,6 +2,7 @@ import {LitElement, css, html} from 'lit';
 import {sheet} from '../../parts/sheet.js';
 import {studio} from '../../app/studio.js';
 import {Watching} from '../../app/watching.js';
+import {mustNotBeAhead} from '../../app/ahead.js';
 import {get} from '../../app/service.js';
 import {settings} from '../../app/settings.js';
 import {say} from '../../app/words.js';
@@ -40,12 +41,13 @@ class BenchAir extends LitElement {
 
   async #read(asked) {
     try {
+      if (studio.plan) mustNotBeAhead();
       const {body} = await get(`/api/room?wind=${this.wind}${studio.plan ? '&plan=in-use' : ''}`);
       if (this.#asked === asked) {
         [this.room, this.trouble] = [body, null];
       }
     } catch (refused) {
-      this.trouble = refused;
+      if (this.#asked === asked) this.trouble = refused;
     }
   }
 

@@ -50,7 +50,7 @@ export class LayingPanel extends LitElement {
   }
 
   #trouble(problem) {
-    return html`<s-trouble heading=${say('week.laying.failed')} .problem=${problem} @again=${() => this.#tell('again')}></s-trouble>
+    return html`<s-trouble heading=${say(laying.problem ? 'week.laying.failed' : 'week.laying.notShown')} .problem=${problem} @again=${() => this.#tell('again')}></s-trouble>
       <button @click=${() => this.#tell('drop')}>${say('week.laying.dismiss')}</button>`;
   }
 

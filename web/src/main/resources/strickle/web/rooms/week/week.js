@@ -74,8 +74,8 @@ export class Week extends Room {
   /** A plan that the address names, or that is being laid out anyhow, is taken up. */
   async #begin() {
     const {plan} = address.state;
-    if (plan && plan !== laying.plan?.id) await laying.follow(plan).catch(() => address.setState({plan: ''}));
-    else laying.resume();
+    if (!plan || plan === laying.plan?.id) laying.resume();
+    else if (!(await laying.follow(plan).catch(() => false))) address.setState({plan: ''});
     this.#outcome.look();
   }
 
@@ -140,7 +140,7 @@ export class Week extends Room {
   content() {
     const {week} = this;
     return html`${week ? html`${sentence(week, this.looking ? {} : this.because)}${this.looking ? nothing : changed(week)}${waiting()}` : nothing}
-      ${this.problem ? html`<s-trouble heading=${say('week.pins.refused')} .problem=${this.problem} @again=${() => (this.problem = null)}></s-trouble>` : nothing}
+      ${this.problem ? html`<s-trouble heading=${this.refused} .problem=${this.problem} @again=${() => (this.problem = null)}></s-trouble>` : nothing}
       ${this.#panel()}
       ${week ? this.#shown(week) : studio.phase === 'open' ? this.#nothing() : html`<s-busy></s-busy>`}`;
   }
@@ -255,7 +255,7 @@ export class Week extends Room {
       address.setState({wait: ''});
       tell(say('week.laying.accepted'), true);
     } catch (failed) {
-      this.problem = failed;
+      [this.problem, this.refused] = [failed, say('week.laying.notTaken')];
     }
   }
 
@@ -288,7 +288,7 @@ export class Week extends Room {
       this.#card.close();
       tell(told, true);
     } catch (failed) {
-      this.problem = failed;
+      [this.problem, this.refused] = [failed, say('week.pins.refused')];
     }
   }
 }
