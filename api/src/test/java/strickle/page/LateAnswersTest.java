@@ -17,6 +17,11 @@ import org.junit.jupiter.api.io.TempDir;
 @BrowserTest
 class LateAnswersTest {
 
+  private static final Pattern BATCH = Pattern.compile("/api/batch");
+
+  /** The history's list, not the studio's. */
+  private static final Pattern PLANS = Pattern.compile("/api/plans\\?limit=(?!50)");
+
   private static final String LATE = "Too late to matter.";
 
   @TempDir Path folder;
@@ -38,11 +43,11 @@ class LateAnswersTest {
   void ofABatchForAStepOfTheScaleThatIsNotWantedAnyMore() {
     try (Screen screen = Screen.of(house, Look.WIDE)) {
       screen.open("/today");
-      screen.page().route("**/api/batch", this::holdTheFirst);
+      screen.page().route(BATCH, this::holdTheFirst);
       Locator step = screen.field("Scale reads to").first();
-      screen.page().waitForRequest("**/api/batch", () -> step.selectOption("4"));
+      screen.page().waitForRequest(BATCH, () -> step.selectOption("4"));
       step.selectOption("0");
-      refuse(screen, "**/api/batch");
+      refuse(screen, BATCH);
       assertThat(screen.text(Pattern.compile(LATE))).hasCount(0);
       screen.forgetTroubles();
     }
@@ -53,12 +58,12 @@ class LateAnswersTest {
     try (Screen screen = Screen.of(house, Look.WIDE)) {
       screen.open("/history");
       Page page = screen.page();
-      page.route("**/api/plans?limit=20", this::holdTheFirst);
+      page.route(PLANS, this::holdTheFirst);
       house.order("O-one", "doorstop-brick");
-      page.waitForRequest("**/api/plans?limit=20", screen::returnTo);
+      page.waitForRequest(PLANS, screen::returnTo);
       house.order("O-two", "doorstop-brick");
-      page.waitForResponse("**/api/plans?limit=20", screen::returnTo);
-      refuse(screen, "**/api/plans?limit=20");
+      page.waitForResponse(PLANS, screen::returnTo);
+      refuse(screen, PLANS);
       assertThat(screen.text(Pattern.compile(LATE))).hasCount(0);
       assertThat(page.locator("s-plans li")).hasCount(1);
       screen.forgetTroubles();
@@ -71,7 +76,7 @@ class LateAnswersTest {
     }
   }
 
-  private void refuse(Screen screen, String path) {
+  private void refuse(Screen screen, Pattern path) {
     screen.page().waitForResponse(path, () -> first.get().fulfill(Refused.with(LATE)));
     screen.nextFrame();
   }

@@ -44,10 +44,10 @@ class HistoryRoom extends Room {
     super.disconnectedCallback();
   }
 
-  // As many as were opened, or with some more behind them.
+  // As many as were opened, all where all were, or with some more behind them.
   async #read(after = '') {
     const isLast = this.#asks();
-    const least = after ? PAGE : Math.max(PAGE, this.lines?.length ?? 0);
+    const least = after ? PAGE : this.lines && !this.next ? Infinity : Math.max(PAGE, this.lines?.length ?? 0);
     try {
       const {items, next} = await pages('/api/journal', {least, after});
       if (!isLast()) return;

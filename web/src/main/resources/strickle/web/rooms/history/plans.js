@@ -40,10 +40,10 @@ class Plans extends LitElement {
     super.disconnectedCallback();
   }
 
-  // As many as were opened, or with some more behind them.
+  // As many as were opened, all where all were, or with some more behind them.
   async #read(after = '') {
     const isLast = this.#asks();
-    const least = after ? PAGE : Math.max(PAGE, this.items?.length ?? 0);
+    const least = after ? PAGE : this.items && !this.next ? Infinity : Math.max(PAGE, this.items?.length ?? 0);
     try {
       const {items, next, last} = await pages('/api/plans', {least, after, keeps: plan => studio.owns(plan)});
       if (!isLast()) return;
