@@ -42,15 +42,8 @@ class MeasureTest {
         "furlongs | 2 | 3 | en-CA | metric | 2 furlongs | 2 … 3 furlongs"
       })
   void aNumberHasTheReadersUnitsAndTheStudiosMoney(
-      String unit,
-      double low,
-      double high,
-      String locale,
-      String units,
-      String one,
-      String both) {
-    Object asked =
-        Map.of("unit", unit, "low", low, "high", high, "locale", locale, "units", units);
+      String unit, double low, double high, String locale, String units, String one, String both) {
+    Object asked = Map.of("unit", unit, "low", low, "high", high, "locale", locale, "units", units);
     List<?> shown = Functions.list(SHOW, asked);
     assertEquals(List.of(one, both), shown.stream().map(MeasureTest::spaced).toList());
   }

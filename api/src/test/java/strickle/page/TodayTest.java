@@ -158,7 +158,10 @@ class TodayTest {
       for (String day : List.of("2027-03-01", "2027-09-29")) {
         screen.open("/today?day=" + day);
         List<Double> tops =
-            screen.page().locator("s-room-today header .button, s-room-today header button").all()
+            screen
+                .page()
+                .locator("s-room-today header .button, s-room-today header button")
+                .all()
                 .stream()
                 .map(button -> button.boundingBox().y)
                 .distinct()

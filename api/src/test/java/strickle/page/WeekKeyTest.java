@@ -31,7 +31,9 @@ class WeekKeyTest {
     try (StudioHouse house = StudioHouse.demo(folder);
         Screen screen = Screen.of(house, Look.WIDE)) {
       house.takeBook(
-          house.get("/api/book").replaceFirst("\"due\": \"[^\"]+\"", "\"due\": \"2027-03-02T08:00\""));
+          house
+              .get("/api/book")
+              .replaceFirst("\"due\": \"[^\"]+\"", "\"due\": \"2027-03-02T08:00\""));
       house.workByAPlan(1);
       screen.open("/week");
       screen.paper("week-key", new Page.PdfOptions());

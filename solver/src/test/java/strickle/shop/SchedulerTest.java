@@ -79,7 +79,8 @@ class SchedulerTest {
     Shop shop =
         new ShopDraft()
             .worker()
-            .kind(1, ActivityDraft.of(10).by(0), ActivityDraft.of(5).by(0), ActivityDraft.of(7).by(0))
+            .kind(
+                1, ActivityDraft.of(10).by(0), ActivityDraft.of(5).by(0), ActivityDraft.of(7).by(0))
             .shop();
     Schedule best = assertTimeoutPreemptively(FOREVER, () -> search(shop, Duration.ofHours(1)));
     assertEquals(22, best.value().attended());
