@@ -35,7 +35,7 @@ class WeekKeyTest {
               .get("/api/book")
               .replaceFirst("\"due\": \"[^\"]+\"", "\"due\": \"2027-03-02T08:00\""));
       house.workByAPlan(1);
-      screen.open("/week");
+      screen.open("/week?days=28");
       screen.paper("week-key", new Page.PdfOptions());
       screen.page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
       screen.page().evaluate("() => dispatchEvent(new Event('beforeprint'))");

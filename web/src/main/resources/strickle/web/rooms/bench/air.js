@@ -54,7 +54,7 @@ class BenchAir extends LitElement {
   render() {
     return html`<s-field class="screen" needed short kind="speed" least="0" most="100" label=${say('bench.wind')} hint=${say('bench.windHint')} .value=${this.wind} @value=${event => (this.wind = event.detail ?? 0)}></s-field>
       ${this.trouble ? html`<s-trouble .problem=${this.trouble} @again=${() => { this.#asked = null; this.requestUpdate(); }}></s-trouble>` : ''}
-      ${this.room ? this.#told() : html`<s-busy></s-busy>`}`;
+      ${this.room ? this.#told() : this.trouble ? '' : html`<s-busy></s-busy>`}`;
   }
 
   #told() {

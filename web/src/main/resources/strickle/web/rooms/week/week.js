@@ -147,7 +147,7 @@ export class Week extends Room {
 
   #panel() {
     if (laying.plan === null && laying.problem === null) return nothing;
-    return html`<s-laying .outcome=${this.#outcome} .told=${laying.plan} .present=${this.#weekOf(studio.plan)} .next=${this.#weekOf(this.#outcome.plan)} .looking=${this.looking}
+    return html`<s-laying .outcome=${this.#outcome} .problem=${this.#outcome.problem} .told=${laying.plan} .present=${this.#weekOf(studio.plan)} .next=${this.#weekOf(this.#outcome.plan)} .looking=${this.looking}
       @stop=${() => laying.stop()} @again=${this.#layOut} @accept=${this.#accept} @drop=${this.#drop} @look=${() => (this.looking = !this.looking)}></s-laying>`;
   }
 
