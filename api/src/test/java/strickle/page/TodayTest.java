@@ -158,11 +158,7 @@ class TodayTest {
       for (String day : List.of("2027-03-01", "2027-09-29")) {
         screen.open("/today?day=" + day);
         List<Double> tops =
-            screen
-                .page()
-                .locator("s-room-today header .button, s-room-today header button")
-                .all()
-                .stream()
+            screen.page().locator("s-room-today header:has(h1) :is(.button, button)").all().stream()
                 .map(button -> button.boundingBox().y)
                 .distinct()
                 .toList();
