@@ -8,7 +8,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import strickle.book.Book;
 import strickle.book.Fault;
 import strickle.book.Faulty;
@@ -48,8 +47,10 @@ final class PlanRoutes {
    * @param next what to give as "after" for older ones; nothing when there are none
    * @param inUse the id of the one the studio works by, on whatever page it stands; nothing when no
    *     plan is in use, or it is not among the plans any more
+   * @param anyInUse whether the studio works by a plan at all, be it among these or not
    */
-  public record PlanList(List<KeptPlan> items, Optional<String> next, Optional<String> inUse) {}
+  public record PlanList(
+      List<KeptPlan> items, Optional<String> next, Optional<String> inUse, boolean anyInUse) {}
 
   private final PlanQueue queue;
   private final PlanEvents events;
@@ -265,13 +266,15 @@ final class PlanRoutes {
     List<KeptPlan> page = found.subList(0, Math.min(limit, found.size()));
     Optional<String> next =
         found.size() > limit ? Optional.of(page.get(limit - 1).id()) : Optional.empty();
-    Optional<String> inUse = plans.inUse(call.studio().now());
-    return Reply.json(Status.OK, Message.write(new PlanList(page, next, inUse)));
+    Kept now = call.studio().now();
+    return Reply.json(
+        Status.OK,
+        Message.write(new PlanList(page, next, plans.inUse(now), PresentPlan.isAnyIn(now))));
   }
 
   private static Reply state(Call call, int status, Optional<KeptPlan> plan) {
-    Function<KeptPlan, Reply> reply = found -> Reply.json(status, Message.write(found));
-    return plan.map(reply).orElseThrow(() -> Refusal.notThere("plan " + call.path("id")));
+    return plan.map(found -> Reply.json(status, Message.write(found)))
+        .orElseThrow(() -> Refusal.notThere("plan " + call.path("id")));
   }
 
   private static Reply result(Call call) {

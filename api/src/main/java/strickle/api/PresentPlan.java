@@ -109,6 +109,11 @@ record PresentPlan(Book book, Plan plan) {
     return name.equals(IN_USE) ? any(call.studio().now()) : made(call, name);
   }
 
+  /** Whether a plan is in use, without reading it. */
+  static boolean isAnyIn(Kept now) {
+    return now.entries().find(COLLECTION, ID).isPresent();
+  }
+
   /** The plan in use, whatever has become of its book. */
   static Plan any(Kept now) {
     return InUse.of(now).plan();

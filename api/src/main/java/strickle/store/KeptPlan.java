@@ -15,6 +15,7 @@ import strickle.plan.replan.Thawed;
  * @param createdAt when it was asked for
  * @param changedAt when it came into this state
  * @param who who asked
+ * @param book the name of the studio in the book it is of, as it was then
  * @param asked what was asked
  * @param progress how far the search is or was; nothing before anything was found
  * @param totals of the plan; nothing until there is one
@@ -28,6 +29,7 @@ public record KeptPlan(
     Instant createdAt,
     Instant changedAt,
     String who,
+    String book,
     PlanAsked asked,
     Optional<PlanProgress> progress,
     Optional<Totals> totals,

@@ -6,6 +6,7 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import org.jdbi.v3.core.Handle;
+import strickle.json.BookName;
 import strickle.json.Message;
 import strickle.plan.Totals;
 import strickle.plan.replan.Thawed;
@@ -16,8 +17,10 @@ import strickle.store.KeptPlan.State;
 final class PlanTable {
 
   private static final String HEAD =
-      "select id, kind, state, created_at, changed_at, who, asked, progress, totals, thawed, why"
-          + " from plan where studio_id = :studio";
+      "select id, kind, state, created_at, changed_at, who, asked, progress, totals, thawed, why,"
+          + " substr(book, 1, "
+          + BookName.LENGTH
+          + ") as book_begins from plan where studio_id = :studio";
 
   /** Thawed tasks as they are kept. */
   record ThawedTasks(List<Thawed> items) {}
@@ -155,6 +158,7 @@ final class PlanTable {
         Instant.parse(row.getString("created_at")),
         Instant.parse(row.getString("changed_at")),
         row.getString("who"),
+        BookName.of(row.getString("book_begins")),
         Message.parse(row.getString("asked"), PlanAsked.class),
         text(row, "progress").map(json -> Message.parse(json, PlanProgress.class)),
         text(row, "totals").map(json -> Message.parse(json, Totals.class)),

@@ -49,7 +49,7 @@ public final class Plans {
   public String ask(
       String who, Optional<Once> once, PlanAsked asked, Kept now, Optional<Plan> present) {
     String book = StudioFile.write(now.entries().parts().stream().filter(Plans::isOfBook).toList());
-    KeptPlan plan = fresh(new By(who, "").who(), asked);
+    KeptPlan plan = fresh(new By(who, "").who(), now.book().studio().name(), asked);
     return database.write(
         handle -> {
           StudioTable.hold(handle, studio);
@@ -66,7 +66,7 @@ public final class Plans {
         });
   }
 
-  private KeptPlan fresh(String who, PlanAsked asked) {
+  private KeptPlan fresh(String who, String name, PlanAsked asked) {
     return new KeptPlan(
         UUID.randomUUID().toString(),
         asked.rest().isPresent() ? Kind.REPLAN : Kind.PLAN,
@@ -74,6 +74,7 @@ public final class Plans {
         clock.instant(),
         clock.instant(),
         who,
+        name,
         asked,
         Optional.empty(),
         Optional.empty(),

@@ -45,7 +45,8 @@ class PlanRemovalTest {
     String after = web.get("/api/plan-in-use").body();
     moved("undo");
     assertEquals(before, web.get("/api/plan-in-use").body());
-    assertEquals(0, count(web.get("/api/plans").body(), "inUse"));
+    assertEquals(0, count(web.get("/api/plans").body(), "\"inUse\""));
+    assertEquals(1, count(web.get("/api/plans").body(), "\"anyInUse\": true"));
     assertEquals(200, web.get("/api/plans/in-use/compare/" + second).statusCode());
     moved("redo");
     assertEquals(after, web.get("/api/plan-in-use").body());

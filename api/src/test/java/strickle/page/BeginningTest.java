@@ -1,6 +1,7 @@
 package strickle.page;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Request;
@@ -55,6 +56,19 @@ class BeginningTest {
       screen.open("/");
       assertTrue(asked.contains(STUDIOS), asked::toString);
       assertTrue(Collections.disjoint(asked, OF_A_STUDIO), asked::toString);
+    }
+  }
+
+  @Test
+  void whereNoPlanIsInUseNoneIsAskedForUntilThereIsOne() {
+    try (StudioHouse house = StudioHouse.demo(folder);
+        Screen screen = watched(house)) {
+      for (String room : List.of("/today", "/week", "/shopping", "/what-if", "/history")) {
+        screen.open(room);
+      }
+      assertFalse(asked.contains("/api/plan-in-use"), asked::toString);
+      house.workByAPlan(1);
+      screen.page().waitForResponse("**/api/plan-in-use", screen::returnTo);
     }
   }
 

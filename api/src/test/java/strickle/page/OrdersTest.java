@@ -66,7 +66,6 @@ class OrdersTest {
       screen.open("/today");
       assertThat(screen.text(Pattern.compile("wet cement is caustic"))).isVisible();
       assertThat(screen.text(Pattern.compile("^The book has changed since the week"))).isVisible();
-      screen.forgetTroubles();
     }
   }
 

@@ -52,8 +52,7 @@ final class Screen implements AutoCloseable {
     this.page = context.newPage();
     page.onConsoleMessage(
         message -> {
-          boolean noPlanYet = message.location().contains("/api/plan-in-use");
-          if (message.type().equals("error") && !noPlanYet) {
+          if (message.type().equals("error")) {
             troubles.add("console: " + message.text());
           }
         });

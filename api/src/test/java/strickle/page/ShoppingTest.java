@@ -6,9 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
+import com.microsoft.playwright.Route;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -111,6 +114,25 @@ class ShoppingTest {
       assertThat(bought).hasCount(0);
       screen.button("They are from before the plan began").click();
       assertThat(bought).hasCount(1);
+    }
+  }
+
+  @Test
+  void anotherStudiosListIsNotShownWhileItsOwnIsOnTheWay(@TempDir Path own) {
+    try (StudioHouse working = StudioHouse.working(own);
+        Screen screen = Screen.of(working, Look.WIDE)) {
+      screen.open("/shopping");
+      assertThat(screen.page().locator("s-table")).isVisible();
+      String file = working.get("/api/export").replace("Gannet Row Studio", "Back Room");
+      String[] taking = {"Content-Type", "application/json", "If-Match", "*"};
+      assertEquals(200, working.send("PUT", "/api/export", file, taking).statusCode());
+      List<Route> held = new ArrayList<>();
+      screen.page().route("**/api/shopping**", held::add);
+      screen.page().waitForRequest("**/api/shopping**", screen::returnTo);
+      screen.nextFrame();
+      assertThat(screen.page().locator("s-table")).hasCount(0);
+      held.forEach(Route::resume);
+      assertThat(screen.page().locator("s-table")).isVisible();
     }
   }
 

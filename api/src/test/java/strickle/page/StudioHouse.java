@@ -82,6 +82,19 @@ final class StudioHouse implements AutoCloseable {
     }
   }
 
+  /** Adds an order of one piece, due in five weeks. */
+  void order(String id, String piece) {
+    String order =
+        """
+        {"id": "%s", "kind": "order", "due": "2027-04-05T17:00",
+         "lines": [{"piece": "%s", "quantity": 1}]}
+        """;
+    HttpResponse<String> made = send("POST", "/api/orders", order.formatted(id, piece), JSON);
+    if (made.statusCode() != 201) {
+      throw new IllegalStateException("the order is not taken: " + made.body());
+    }
+  }
+
   /** Lays out a plan and works by it. */
   void workByAPlan() {
     workByAPlan(300);

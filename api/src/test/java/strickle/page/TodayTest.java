@@ -152,6 +152,23 @@ class TodayTest {
     return words.contains(text.replaceAll("\\s+", " ").strip());
   }
 
+  /** The day with the longest name that English has. */
+  @Test
+  void allThatCanBeDoneForADayStandsInOneLineOnASmallLaptop() {
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      for (String day : List.of("2027-03-01", "2027-09-29")) {
+        screen.open("/today?day=" + day);
+        List<Double> tops =
+            screen.page().locator("s-room-today header:has(h1) :is(.button, button)").all().stream()
+                .map(button -> button.boundingBox().y)
+                .distinct()
+                .toList();
+        assertEquals(1, tops.size(), day + ": " + tops);
+      }
+      screen.picture("today-longest-day");
+    }
+  }
+
   @Test
   void everythingThatIsTouchedIsLargeEnoughForABenchHand() {
     try (Screen screen = Screen.of(house, Look.NARROW)) {

@@ -88,7 +88,7 @@ public final class Scheduler {
   }
 
   /**
-   * Searches until the budget is used up or {@link #stop} is called.
+   * Searches until the budget is used up, {@link #stop} is called or every order has been tried.
    *
    * @return the best schedule found
    * @throws NoRoomException when no order was found that has room for everything

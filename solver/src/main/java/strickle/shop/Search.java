@@ -60,7 +60,7 @@ final class Search {
   }
 
   /**
-   * Searches until the budget is used up or {@link #stop} is called.
+   * Searches until the budget is used up, {@link #stop} is called or every order has been tried.
    *
    * @return the best schedule found; nothing when no order has room for everything
    */
@@ -70,7 +70,7 @@ final class Search {
     new Starts(tables, decoder.claims()).orders().forEach(this::begin);
     boolean guided = tables.distances.tethered > 0 && !tables.distances.contradictory;
     if (decoder.claims().jobClaims > 1 && !trials.spent() && (trials.found() || guided)) {
-      searchFrom(trials.bestOrder().clone());
+      goOn();
     }
     if (!trials.found()) {
       return Optional.empty();
@@ -94,6 +94,23 @@ final class Search {
   /** Ends the search soon; what has been found so far is kept. */
   void stop() {
     trials.stop();
+  }
+
+  /**
+   * Looks at what the good orders have left: nothing where all orders are alike, each order where
+   * they are few, and else as many as there is time for.
+   */
+  private void goOn() {
+    AllOrders all = new AllOrders(trials.decoder().claims());
+    boolean byOrderAlone = tables.distances.tethered == 0 && !trials.justifies();
+    if (byOrderAlone && all.areAlike()) {
+      return;
+    }
+    if (byOrderAlone && all.areWithin(trials.left())) {
+      all.tryWith(trials);
+    } else {
+      searchFrom(trials.bestOrder().clone());
+    }
   }
 
   private void searchFrom(int[] order) {

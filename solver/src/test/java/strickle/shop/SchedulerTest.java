@@ -73,6 +73,32 @@ class SchedulerTest {
     assertEquals(1, search(weighted(1), 1000, 0).lots().size());
   }
 
+  /** One job, and all it is made of can be put in any order, which changes nothing. */
+  @Test
+  void aShopOfOneJobIsReadyAtOnceHoweverMuchTimeThereIs() {
+    Shop shop =
+        new ShopDraft()
+            .worker()
+            .kind(
+                1, ActivityDraft.of(10).by(0), ActivityDraft.of(5).by(0), ActivityDraft.of(7).by(0))
+            .shop();
+    Schedule best = assertTimeoutPreemptively(FOREVER, () -> search(shop, Duration.ofHours(1)));
+    assertEquals(22, best.value().attended());
+    assertTrue(best.schedules() < 100, best.schedules() + " schedules");
+  }
+
+  @Test
+  void whenEveryOrderOfAFewClaimsHasBeenTriedTheSearchIsOver() {
+    Schedule best =
+        assertTimeoutPreemptively(FOREVER, () -> search(weighted(6), Duration.ofHours(1)));
+    assertEquals(search(weighted(6), 100_000, 0).value(), best.value());
+  }
+
+  @Test
+  void whereAllOrdersTakeMoreSchedulesThanThereMayBeTheyAreSearchedAsEver() {
+    assertEquals(700, search(weighted(6), 700, 0).schedules());
+  }
+
   @Test
   void aShopOfNothingHasAScheduleOfNothing() {
     Schedule best = search(new ShopDraft().due(5, 1).shop(), 1000, 0);
@@ -194,6 +220,10 @@ class SchedulerTest {
 
   private static Schedule search(Shop shop, long schedules, long seed) {
     return new Scheduler(shop, Budget.ofSchedules(schedules), seed, report -> {}).run();
+  }
+
+  private static Schedule search(Shop shop, Duration time) {
+    return new Scheduler(shop, Budget.ofTime(time), 0, report -> {}).run();
   }
 
   /** One machine and jobs of every length, weight and due date. */

@@ -21,6 +21,12 @@ class Laying extends EventTarget {
 
   #close = null;
 
+  constructor() {
+    super();
+    // When the made-up studio is left or come back to, what was laid out of the other is nobody's here.
+    studio.addEventListener('change', () => this.plan && studio.phase === 'open' && !studio.owns(this.plan) && this.leave());
+  }
+
   /** Whether it still gets better. */
   get isUnderWay() {
     return this.plan !== null && UNDER_WAY.includes(this.plan.state);
@@ -92,12 +98,15 @@ class Laying extends EventTarget {
    * Takes up a plan that was asked for elsewhere, whether it is under way or over.
    *
    * @param {string} id
+   * @returns {Promise<boolean>} false when it is not of this studio's book, and so is not taken up
    * @throws {Problem} when there is none
    */
   async follow(id) {
     const {body} = await get(`/api/plans/${id}`);
+    if (!studio.owns(body)) return false;
     this.leave();
     this.#watch(body);
+    return true;
   }
 
   /** Takes up again what was under way before the page was loaded. */

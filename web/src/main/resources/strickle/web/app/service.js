@@ -135,15 +135,29 @@ export const remove = (path, tag) => ask('DELETE', path, {tag});
 
 /** All things of a list, page after page. */
 export async function all(path, how = {}) {
+  return (await pages(path, {...how, least: Infinity})).items;
+}
+
+/**
+ * So many things of a list, or all it has, page after page.
+ *
+ * @param {string} path
+ * @param {{least: number, after?: string, keeps?: function(object): boolean}} how least: how many of those
+ *   that are kept; after: the "next" of the page before; keeps: which are; all without it
+ * @returns {Promise<{items: object[], next: string, last: object}>} items: no fewer, as far as there are
+ *   any; next: empty when there are no more; last: the last page
+ */
+export async function pages(path, {least, after = '', keeps = () => true, ...how}) {
   const items = [];
-  let after = '';
+  let last;
+  let next = after;
   do {
-    const query = `${path.includes('?') ? '&' : '?'}limit=200${after && `&after=${encodeURIComponent(after)}`}`;
-    const {body} = await get(path + query, how);
-    items.push(...body.items);
-    after = body.next ?? '';
-  } while (after);
-  return items;
+    const query = `${path.includes('?') ? '&' : '?'}limit=${Math.min(Math.max(least, 20), 200)}${next && `&after=${encodeURIComponent(next)}`}`;
+    last = (await get(path + query, how)).body;
+    items.push(...last.items.filter(keeps));
+    next = last.next ?? '';
+  } while (next && items.length < least);
+  return {items, next, last};
 }
 
 /**

@@ -6,6 +6,7 @@ import {sendAll, sendNow} from './sending.js';
 import {outbox, withWaiting} from './outbox.js';
 import {randomKey} from './keys.js';
 import {Problem} from './problem.js';
+import {Reading} from './reading.js';
 
 /** How the made-up studio calls itself; a book of that name is the demo. */
 export const DEMO_NAME = 'Gannet Row Studio';
@@ -23,8 +24,10 @@ class Studio extends EventTarget {
   book = null;
   /** The plan the studio works by; null when there is none. */
   plan = null;
-  /** Plans asked for, newest first, without their tasks. */
+  /** Plans asked for of this studio's book, newest first, without their tasks. */
   plans = [];
+  /** The id of the plan in use; empty when there is none, or it is not among the plans any more. */
+  planInUse = '';
   /** What has happened to the plan in use. */
   progress = [];
   /** How many changes have not reached the service. */
@@ -34,11 +37,16 @@ class Studio extends EventTarget {
   /** Why the studio could not be read; null when it could. */
   trouble = null;
 
-  #tags = {};
+  #reading = new Reading();
 
   /** Whether the open studio is the made-up one. */
   get isDemo() {
     return this.book?.studio.name === DEMO_NAME;
+  }
+
+  /** Whether a plan that was asked for is of this studio: the made-up one's are of it alone. */
+  owns(plan) {
+    return (plan.book === DEMO_NAME) === this.isDemo;
   }
 
   /** Whether the book has nothing to make yet. */
@@ -67,8 +75,8 @@ class Studio extends EventTarget {
     const {body} = await get('/api/studios');
     const open = body.items[0] ?? null;
     if (open?.id !== this.studio?.id) {
-      Object.assign(this, {book: null, plan: null, plans: [], progress: []});
-      this.#tags = {};
+      Object.assign(this, {book: null, plan: null, plans: [], planInUse: '', progress: []});
+      this.#reading.forget();
     }
     this.studio = open;
     if (!open) {
@@ -98,42 +106,21 @@ class Studio extends EventTarget {
   }
 
   async #read() {
-    const plans = get('/api/plans?limit=50').then(answer => answer.body.items);
-    const first = !this.#tags.book;
-    const beside = () => Promise.all([this.#changed('plan', '/api/plan-in-use'), this.#changed('progress', '/api/progress?limit=1000')]);
-    const [book, early] = await Promise.all([this.#changed('book', '/api/book'), first ? beside() : null]);
-    // All of a studio is under one revision: a book that is as it was says that of the rest, too.
-    const [plan, progress] = early ?? (book === undefined ? [] : await beside());
-    this.#take(book, plan, progress, await plans);
+    this.#take(...await this.#reading.all(this.plan !== null));
   }
 
-  #take(book, plan, progress, plans) {
-    const listed = JSON.stringify(plans) !== JSON.stringify(this.plans);
+  #take(book, {items, inUse = ''}, [plan, progress]) {
     this.plan = plan === undefined ? this.plan : plan;
     this.progress = progress === undefined ? this.progress : progress?.items ?? [];
-    this.plans = plans;
     if (book !== undefined) {
       this.book = book;
       this.#apply();
     }
+    const plans = items.filter(each => this.owns(each));
+    const listed = inUse !== this.planInUse || JSON.stringify(plans) !== JSON.stringify(this.plans);
+    [this.plans, this.planInUse] = [plans, inUse];
     if (listed || [book, plan, progress].some(part => part !== undefined)) {
       this.#told();
-    }
-  }
-
-  // Undefined when it is as before; null when there is none.
-  async #changed(name, path) {
-    try {
-      const {status, body, tag} = await get(path, {known: this.#tags[name]});
-      this.#tags[name] = tag;
-      return status === 304 ? undefined : body;
-    } catch (failed) {
-      if (failed instanceof Problem && (failed.status === 404 || failed.status === 409)) {
-        const before = this.#tags[name];
-        this.#tags[name] = '';
-        return before === '' ? undefined : null;
-      }
-      throw failed;
     }
   }
 
@@ -204,7 +191,7 @@ class Studio extends EventTarget {
   }
 
   async #readBook() {
-    this.#tags.book = '';
+    this.#reading.forgetBook();
     await this.refresh();
   }
 
@@ -261,11 +248,11 @@ class Studio extends EventTarget {
    *   anew then
    */
   async act(path, body) {
-    if (!this.#tags.book) {
+    if (!this.#reading.bookTag) {
       await this.refresh();
     }
     try {
-      await ask('POST', path, {tag: this.#tags.book, body});
+      await ask('POST', path, {tag: this.#reading.bookTag, body});
     } finally {
       await this.refresh();
     }

@@ -23,7 +23,7 @@ function find(key) {
   const found = key.split('.').reduce((at, name) => at?.[name], all);
   if (found === undefined) {
     console.error(`There is no word "${key}".`);
-    return key;
+    return ''; // its key would tell a reader nothing
   }
   return found;
 }

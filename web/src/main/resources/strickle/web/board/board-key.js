@@ -23,7 +23,9 @@ export class BoardKey extends LitElement {
     .due { border-color: var(--moss); border-inline-start: 3px solid var(--moss); background: var(--moss-wash); }
     .late { border-color: var(--oxide); border-inline-start: 3px solid var(--oxide); background: var(--oxide-wash); }
     .closed { border-color: var(--line); background: var(--closed); }
-    @media print { .closed { background: repeating-linear-gradient(135deg, #9a9a9a 0 0.6px, transparent 0.6px 4px); } .form, .set { background-color: #404040; } }
+    @media print { .closed { background: repeating-linear-gradient(135deg, #9a9a9a 0 0.6px, transparent 0.6px 4px); } .form, .set { background-color: #404040; }
+      .due { border-color: #000; border-inline-start-color: #000; background: none; }
+      .late { border: 2px solid #000; border-inline: 6px double #000; background: none; } }
   `];
 
   render() {

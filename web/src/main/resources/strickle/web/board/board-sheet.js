@@ -86,7 +86,7 @@ export const paperSheet = css`
     .paper .bar.group { background-color: #fff; color: #000; }
     .paper .bar.behind-time { border-width: 2px; font-weight: 700; }
     .paper .bar.flag { inset-block: auto; height: 15px; line-height: 13px; border-inline-start: 3px solid #000; background: #fff; color: #000; }
-    .paper .bar.flag.behind-time { font-weight: 700; }
+    .paper .bar.flag.behind-time { border: 2px solid #000; border-inline: 6px double #000; line-height: 11px; padding: 0 2px; background: #fff; color: #000; font-weight: 700; } /* as in the key: two posts, where there is no colour */
     .paper .closed { position: absolute; inset: 0; }
   }
 `;

@@ -2,6 +2,7 @@ import {LitElement, css, html} from 'lit';
 import {sheet} from '../../parts/sheet.js';
 import {studio} from '../../app/studio.js';
 import {Watching} from '../../app/watching.js';
+import {mustNotBeAhead} from '../../app/ahead.js';
 import {get} from '../../app/service.js';
 import {settings} from '../../app/settings.js';
 import {say} from '../../app/words.js';
@@ -40,19 +41,20 @@ class BenchAir extends LitElement {
 
   async #read(asked) {
     try {
+      if (studio.plan) mustNotBeAhead();
       const {body} = await get(`/api/room?wind=${this.wind}${studio.plan ? '&plan=in-use' : ''}`);
       if (this.#asked === asked) {
         [this.room, this.trouble] = [body, null];
       }
     } catch (refused) {
-      this.trouble = refused;
+      if (this.#asked === asked) this.trouble = refused;
     }
   }
 
   render() {
     return html`<s-field class="screen" needed short kind="speed" least="0" most="100" label=${say('bench.wind')} hint=${say('bench.windHint')} .value=${this.wind} @value=${event => (this.wind = event.detail ?? 0)}></s-field>
       ${this.trouble ? html`<s-trouble .problem=${this.trouble} @again=${() => { this.#asked = null; this.requestUpdate(); }}></s-trouble>` : ''}
-      ${this.room ? this.#told() : html`<s-busy></s-busy>`}`;
+      ${this.room ? this.#told() : this.trouble ? '' : html`<s-busy></s-busy>`}`;
   }
 
   #told() {

@@ -43,7 +43,7 @@ class BenchLearnt extends LitElement {
         [this.lessons, this.trouble] = [lessons, null];
       }
     } catch (refused) {
-      this.trouble = refused;
+      if (this.#asked === asked) this.trouble = refused;
     }
   }
 

@@ -1,7 +1,9 @@
 import {css, html} from 'lit';
+import {repeat} from 'lit/directives/repeat.js';
 import {Room} from '../../parts/room.js';
 import {address, link} from '../../app/address.js';
-import {get} from '../../app/service.js';
+import {asking} from '../../app/latest.js';
+import {pages} from '../../app/service.js';
 import {studio} from '../../app/studio.js';
 import {say} from '../../app/words.js';
 import {tell} from '../../parts/undo.js';
@@ -19,6 +21,8 @@ class HistoryRoom extends Room {
   static styles = [...Room.styles, css`
     ol { list-style: none; padding: 0; max-width: 60rem; border-block-start: var(--border) solid var(--line); }
   `];
+
+  #asks = asking();
 
   constructor() {
     super();
@@ -40,14 +44,18 @@ class HistoryRoom extends Room {
     super.disconnectedCallback();
   }
 
+  // As many as were opened, all where all were, or with some more behind them.
   async #read(after = '') {
+    const isLast = this.#asks();
+    const least = after ? PAGE : this.lines && !this.next ? Infinity : Math.max(PAGE, this.lines?.length ?? 0);
     try {
-      const {body} = await get(`/api/journal?limit=${PAGE}${after && `&after=${after}`}`);
-      this.lines = after ? [...this.lines, ...body.items] : body.items;
-      this.next = body.next ?? '';
+      const {items, next} = await pages('/api/journal', {least, after});
+      if (!isLast()) return;
+      this.lines = after ? [...this.lines, ...items] : items;
+      this.next = next;
       this.problem = null;
     } catch (problem) {
-      this.problem = problem;
+      if (isLast()) this.problem = problem;
     }
   }
 
@@ -88,7 +96,7 @@ class HistoryRoom extends Room {
       return html`<s-empty heading=${say('history.empty')}>${say('history.emptyText')}</s-empty>`;
     }
     const open = address.rest[0] ?? '';
-    return html`<h2 id="lines">${say('history.lines')}</h2><ol aria-labelledby="lines">${this.lines.map(line => html`<li>
+    return html`<h2 id="lines">${say('history.lines')}</h2><ol aria-labelledby="lines">${repeat(this.lines, line => line.number, line => html`<li>
         <s-history-line .line=${line} .open=${open === String(line.number)} @toggle=${event => this.#open(line, event.detail)}></s-history-line></li>`)}</ol>
       ${this.next ? html`<p><button @click=${() => this.#read(this.next)}>${say('history.older')}</button></p>` : ''}`;
   }

@@ -3,7 +3,7 @@ import {sheet} from '../../parts/sheet.js';
 import {link} from '../../app/address.js';
 import {asking} from '../../app/latest.js';
 import {laying} from '../../app/laying.js';
-import {get, remove} from '../../app/service.js';
+import {pages, remove} from '../../app/service.js';
 import {studio} from '../../app/studio.js';
 import {showMoment, showWork} from '../../app/times.js';
 import {say} from '../../app/words.js';
@@ -40,17 +40,19 @@ class Plans extends LitElement {
     super.disconnectedCallback();
   }
 
+  // As many as were opened, all where all were, or with some more behind them.
   async #read(after = '') {
     const isLast = this.#asks();
+    const least = after ? PAGE : this.items && !this.next ? Infinity : Math.max(PAGE, this.items?.length ?? 0);
     try {
-      const {body} = await get(`/api/plans?limit=${PAGE}${after && `&after=${after}`}`);
+      const {items, next, last} = await pages('/api/plans', {least, after, keeps: plan => studio.owns(plan)});
       if (!isLast()) return;
-      this.items = after ? [...this.items, ...body.items] : body.items;
-      this.next = body.next ?? '';
-      this.inUse = body.inUse ?? '';
+      this.items = after ? [...this.items, ...items] : items;
+      this.next = next;
+      this.inUse = last.inUse ?? '';
       this.problem = null;
     } catch (problem) {
-      this.problem = problem;
+      if (isLast()) this.problem = problem;
     }
   }
 

@@ -1,5 +1,6 @@
 import {LitElement, html} from 'lit';
 import {sheet} from '../../parts/sheet.js';
+import {asking} from '../../app/latest.js';
 import {all, get, post, remove, saveAs} from '../../app/service.js';
 import {studio} from '../../app/studio.js';
 import {showMoment} from '../../app/times.js';
@@ -17,25 +18,33 @@ class Snapshots extends LitElement {
 
   static styles = [sheet, keptSheet];
 
+  #asks = asking();
+
   constructor() {
     super();
-    this.items = null;
-    this.why = '';
-    this.chosen = null;
-    this.leaving = null;
-    this.problem = null;
+    Object.assign(this, {items: null, why: '', chosen: null, leaving: null, problem: null});
+    this.again = () => this.#read();
   }
 
   connectedCallback() {
     super.connectedCallback();
+    studio.addEventListener('change', this.again);
     this.#read();
   }
 
+  disconnectedCallback() {
+    studio.removeEventListener('change', this.again);
+    super.disconnectedCallback();
+  }
+
   async #read() {
+    const isLast = this.#asks();
     try {
-      this.items = await all('/api/snapshots');
-      this.problem = null;
+      const items = await all('/api/snapshots');
+      if (!isLast()) return;
+      [this.items, this.problem] = [items, null];
     } catch (problem) {
+      if (!isLast()) return;
       this.problem = problem;
     }
     await this.updateComplete;
@@ -44,7 +53,7 @@ class Snapshots extends LitElement {
 
   render() {
     return html`<h2 tabindex="-1">${say('history.snapshots')}</h2><p>${say('history.snapshotsText')}</p>
-      ${this.problem ? html`<s-trouble .problem=${this.problem} @again=${() => this.#read()}></s-trouble>` : this.#list()}
+      ${this.problem ? html`<s-trouble .problem=${this.problem} @again=${this.again}></s-trouble>` : this.#list()}
       ${this.items ? this.#form() : ''}
       ${this.#asking()}${this.#askingToRemove()}`;
   }

@@ -1,6 +1,7 @@
 import {LitElement, css, html} from 'lit';
 import {sheet} from '../../parts/sheet.js';
 import {studio} from '../../app/studio.js';
+import {mustNotBeAhead} from '../../app/ahead.js';
 import {question} from '../../app/service.js';
 import {say, sayList, nameOf} from '../../app/words.js';
 import {dayOf, minutesBetween, moment, showMinutes, showMoment, toLocal} from '../../app/times.js';
@@ -60,6 +61,7 @@ class Promised extends LitElement {
     this.#abort = abort;
     this.busy = true;
     try {
+      mustNotBeAhead();
       const answers = [];
       for (const {piece, quantity} of wanted) {
         const asked = {piece, quantity, ...(this.due ? {latest: dayOf(this.due)} : {})};

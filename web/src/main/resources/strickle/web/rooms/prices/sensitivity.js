@@ -4,8 +4,9 @@ import {sheet} from '../../parts/sheet.js';
 import {say, nameOf} from '../../app/words.js';
 import {studio} from '../../app/studio.js';
 import {showMoney} from '../../app/money.js';
-import {showNumber, showPercent} from '../../app/numbers.js';
+import {showPercent} from '../../app/numbers.js';
 import {Asking} from './asking.js';
+import {showMeasures} from './measure.js';
 import '../../parts/states.js';
 
 const BY_PERCENT = 10;
@@ -46,17 +47,13 @@ class Moves extends LitElement {
     const most = Math.max(...numbers.flatMap(one => [one.profitAtLow, one.profitAtHigh].map(at => Math.abs(at - profit))), 1e-9);
     return html`<p>${say('prices.movesText', {share: showPercent(BY_PERCENT), profit: showMoney(profit)})}</p>
       <div class="bars">${numbers.map(number => html`
-        <span>${this.#named(number)} <small>${this.#span(number)}</small></span>
+        <span>${this.#named(number)} <small>${showMeasures(number.unit, number.low, number.high)}</small></span>
         <span class="track" aria-hidden="true">${[number.profitAtLow, number.profitAtHigh].map(at => this.#bar(at - profit, most))}</span>
         <span class="number">${showMoney(Math.min(number.profitAtLow, number.profitAtHigh))} … ${showMoney(Math.max(number.profitAtLow, number.profitAtHigh))}</span>`)}</div>`;
   }
 
   #named({what, material}) {
     return material ? `${what}: ${nameOf(studio.book.materials, material)}` : what;
-  }
-
-  #span({low, high, unit}) {
-    return `${showNumber(low)} … ${showNumber(high)} ${unit}`;
   }
 
   #bar(by, most) {

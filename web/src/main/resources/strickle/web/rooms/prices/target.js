@@ -3,8 +3,9 @@ import {sheet} from '../../parts/sheet.js';
 import {address} from '../../app/address.js';
 import {say} from '../../app/words.js';
 import {showMoney} from '../../app/money.js';
-import {showNumber, showPercent} from '../../app/numbers.js';
+import {showPercent} from '../../app/numbers.js';
 import {Asking} from './asking.js';
+import {showMeasure} from './measure.js';
 import '../../parts/field.js';
 import '../../parts/say.js';
 import '../../parts/states.js';
@@ -58,13 +59,13 @@ class Target extends LitElement {
   #levers({levers}) {
     return html`<div class="scroll" tabindex="0" role="region" aria-label=${say('prices.levers')}><table><caption class="unseen">${say('prices.levers')}</caption>
       <thead><tr><th scope="col">${say('prices.lever')}</th><th scope="col" class="number">${say('prices.now')}</th><th scope="col" class="number">${say('prices.closes')}</th></tr></thead>
-      <tbody>${levers.map(lever => html`<tr><th scope="row">${say(`prices.lever_${lever.kind}`)}</th><td class="number">${this.#value(lever, lever.present)}</td>
+      <tbody>${levers.map(lever => html`<tr><th scope="row">${say(`prices.lever_${lever.kind}`)}</th><td class="number">${showMeasure(lever.unit, lever.present)}</td>
         <td class="number">${this.#closing(lever)}</td></tr>`)}</tbody></table></div>`;
   }
 
   #closing(lever) {
     if (lever.closing !== undefined) {
-      return html`<strong>${this.#value(lever, lever.closing)}</strong>`;
+      return html`<strong>${showMeasure(lever.unit, lever.closing)}</strong>`;
     }
     if (lever.note) {
       return html`<span class="quiet">${lever.note}</span>`;
@@ -72,14 +73,7 @@ class Target extends LitElement {
     const margin = showPercent(lever.marginAtLimitPercent);
     return lever.limit === undefined
       ? html`<span class="quiet">${say('prices.cannotEver', {margin})}</span>`
-      : html`<span class="quiet">${say('prices.cannotEven', {value: this.#value(lever, lever.limit), margin})}</span>`;
-  }
-
-  #value({kind, unit}, value) {
-    if (kind === 'price') {
-      return showMoney(value);
-    }
-    return unit === '%' ? showPercent(value) : `${showNumber(value)}\u00a0${unit}`;
+      : html`<span class="quiet">${say('prices.cannotEven', {value: showMeasure(lever.unit, lever.limit), margin})}</span>`;
   }
 
   #table({minutesLessPercent, rows}) {

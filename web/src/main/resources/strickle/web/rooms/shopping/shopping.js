@@ -2,32 +2,25 @@ import {Room, html} from '../../parts/room.js';
 import {css} from 'lit';
 import {studio} from '../../app/studio.js';
 import {address} from '../../app/address.js';
-import {get} from '../../app/service.js';
+import {laying} from '../../app/laying.js';
 import {asking} from '../../app/latest.js';
 import {say, nameOf} from '../../app/words.js';
 import {showMoney} from '../../app/money.js';
 import {dayOf, showDay, showMoment, toLocal} from '../../app/times.js';
 import {showMaterial} from '../../app/units.js';
 import {ticks} from '../today/ticks.js';
+import {layOut} from '../week/outcome.js';
+import {shoppingList} from './list.js';
 import '../../parts/field.js';
 import '../../parts/say.js';
 import '../../parts/states.js';
 import '../../parts/tick.js';
 import '../../parts/table.js';
 
-async function listOf(counted) {
-  try {
-    const when = counted ? `&counted=${encodeURIComponent(counted)}` : '';
-    return {list: (await get(`/api/shopping?plan=in-use${when}`)).body};
-  } catch (trouble) {
-    return {trouble};
-  }
-}
-
 /** What to buy for the plan in use, in whole packs, by when, and what begins before it can be there. */
 class ShoppingRoom extends Room {
 
-  static properties = {list: {state: true}, trouble: {state: true}};
+  static properties = {list: {state: true}, older: {state: true}, trouble: {state: true}};
 
   static styles = [...Room.styles, css`
     .day { margin-block-start: var(--s4); }
@@ -40,29 +33,38 @@ class ShoppingRoom extends Room {
   `];
 
   #asks = asking();
-  #book = null;
-  #plan = null;
-  #counted = '';
+  #asked = [];
+  #whose = '';
 
   constructor() {
     super();
-    this.list = null;
-    this.trouble = null;
+    Object.assign(this, {list: null, older: null, trouble: null});
+  }
+
+  get #counted() {
+    return address.state.counted ?? '';
   }
 
   willUpdate() {
-    const counted = address.state.counted ?? '';
-    if (studio.plan && (studio.book !== this.#book || studio.plan !== this.#plan || counted !== this.#counted)) {
-      [this.#book, this.#plan, this.#counted] = [studio.book, studio.plan, counted];
+    // Another studio's list is nobody's here while its own is on the way.
+    const whose = `${studio.studio?.id}/${studio.book?.studio.name}`;
+    if (whose !== this.#whose || !studio.plan) {
+      this.#asks();
+      Object.assign(this, {list: null, older: null, trouble: null});
+      [this.#whose, this.#asked] = [whose, []];
+    }
+    const asked = [studio.book, studio.plan, this.#counted];
+    if (studio.plan && asked.some((one, at) => one !== this.#asked[at])) {
+      this.#asked = asked;
       this.#read();
     }
   }
 
   async #read() {
     const isLast = this.#asks();
-    const {list = this.list, trouble = null} = await listOf(this.#counted);
+    const {list = this.list, older = null, trouble = null} = await shoppingList(this.#counted);
     if (isLast()) {
-      [this.list, this.trouble] = [list, trouble];
+      Object.assign(this, {list, older, trouble});
     }
   }
 
@@ -80,8 +82,29 @@ class ShoppingRoom extends Room {
     if (this.trouble) {
       return html`<s-trouble .problem=${this.trouble} @again=${() => this.#read()}></s-trouble>`;
     }
-    return this.list ? html`${this.#sentence()}${this.#stock()}${this.#tooEarly()}${this.#days()}${this.#table()}` : html`<s-busy></s-busy>`;
+    const list = this.list ? html`${this.#sentence()}${this.#stock()}${this.#tooEarly()}${this.#days()}${this.#table()}` : '';
+    return this.list || this.older ? html`${this.#older()}${list}` : html`<s-busy></s-busy>`;
   }
+
+  // The book has moved on: of which plan the list is, what it leaves out, and the way out.
+  #older() {
+    if (!this.older) {
+      return '';
+    }
+    const {at, orders} = this.older;
+    const left = orders > 0 ? say('shopping.newer', {count: orders}) : say('shopping.changed');
+    return html`<s-say kind="care">${at ? say('shopping.asLaidOut', {at: showMoment(at)}) : say('shopping.noList')} ${left}
+      <button slot="out" class="do" ?disabled=${laying.isUnderWay} @click=${this.#layOut}>${say('shopping.again')}</button></s-say>`;
+  }
+
+  #layOut = async () => {
+    try {
+      await layOut({waiting: false});
+    } catch {
+      // what was refused stands in the Week
+    }
+    address.go('/week');
+  };
 
   get #bought() {
     return this.list.materials.filter(({packs}) => packs > 0).sort((one, other) => (one.orderBy ?? '').localeCompare(other.orderBy ?? ''));

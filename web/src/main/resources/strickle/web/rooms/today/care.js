@@ -1,6 +1,7 @@
 import {LitElement, css, html} from 'lit';
 import {sheet} from '../../parts/sheet.js';
 import {studio} from '../../app/studio.js';
+import {isAhead} from '../../app/ahead.js';
 import {get} from '../../app/service.js';
 import {asking} from '../../app/latest.js';
 import {say} from '../../app/words.js';
@@ -43,11 +44,12 @@ class Care extends LitElement {
 
   async #read() {
     const isLast = this.#asks();
-    const [room, cautions] = await Promise.allSettled([get('/api/room?plan=in-use'), cautionsNow()]);
+    const ahead = isAhead();
+    const [room, cautions] = await Promise.allSettled(ahead ? [null, get('/api/cautions')] : [get('/api/room?plan=in-use'), cautionsNow()]);
     if (!isLast()) {
       return;
     }
-    this.isOlder = room.reason?.isOfOlderPlan ?? false;
+    this.isOlder = ahead || (room.reason?.isOfOlderPlan ?? false);
     this.room = room.value?.body.days ?? [];
     this.cautions = cautions.value?.body.cautions ?? [];
   }

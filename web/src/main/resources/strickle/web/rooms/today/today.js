@@ -31,6 +31,8 @@ class Today extends Room {
     .cards { display: grid; gap: var(--s3); }
     .ready-today { border-inline-start: var(--post) solid var(--moss); padding-inline-start: var(--s3); margin-block-start: var(--s4); }
     button, .button { min-height: var(--touch); }
+    header { column-gap: var(--s2); }
+    header h1 { flex: 1 1 14rem; } /* of a long day's name the second half gives way, not the last button */
     @media print { .people { display: block; } .people section { break-before: page; } .people section:first-child { break-before: auto; } }
   `];
 

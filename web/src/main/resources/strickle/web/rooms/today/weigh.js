@@ -1,6 +1,7 @@
 import {LitElement, css, html} from 'lit';
 import {sheet} from '../../parts/sheet.js';
 import {studio} from '../../app/studio.js';
+import {asking} from '../../app/latest.js';
 import {question} from '../../app/service.js';
 import {say, nameOf} from '../../app/words.js';
 import {showMass, showWeighed} from '../../app/units.js';
@@ -25,6 +26,7 @@ class Weigh extends LitElement {
     p { margin: 0; }
   `];
 
+  #asks = asking();
   #asked = {lot: null, step: NaN};
 
   constructor() {
@@ -40,12 +42,13 @@ class Weigh extends LitElement {
     }
     if (this.lot !== this.#asked.lot || this.step !== this.#asked.step) {
       this.#asked = {lot: this.lot, step: this.step};
-      this.#read(this.#asked);
+      this.#read();
     }
   }
 
   // A plan weighs to 0.1 g; any coarser step is the service's to round, so that it never falls short.
-  async #read(asked) {
+  async #read() {
+    const isLast = this.#asks();
     this.batch = null;
     this.trouble = null;
     if (this.step === FINEST) {
@@ -54,9 +57,9 @@ class Weigh extends LitElement {
     const fillings = this.lot.runs.map(run => ({mould: studio.find('pieces', run.piece)?.mould, castings: run.castings}));
     try {
       const {batch} = await question('/api/batch', {mix: this.lot.mix, fillings: joined(fillings), scaleStepGrams: this.step});
-      this.batch = this.#asked === asked ? batch : this.batch;
+      if (isLast()) this.batch = batch;
     } catch (refused) {
-      this.trouble = refused;
+      if (isLast()) this.trouble = refused;
     }
   }
 

@@ -19,11 +19,11 @@ const ROWS = [
 /**
  * How far a plan is and, when it is done, what it would change.
  *
- * Properties: outcome, present and next (weeks), looking. Events "stop", "again", "accept", "drop", "look".
+ * Properties: outcome, present and next (weeks), looking, problem (why the outcome cannot be shown). Events "stop", "again", "accept", "drop", "look".
  */
 export class LayingPanel extends LitElement {
 
-  static properties = {outcome: {attribute: false}, present: {attribute: false}, next: {attribute: false}, looking: {type: Boolean}, told: {attribute: false}};
+  static properties = {outcome: {attribute: false}, present: {attribute: false}, next: {attribute: false}, looking: {type: Boolean}, told: {attribute: false}, problem: {attribute: false}};
 
   static styles = [sheet, css`
     :host { margin-block: var(--s3); padding: var(--s3) var(--s4); border: var(--border) solid var(--edge); border-radius: var(--corner); background: var(--lime-2); }
@@ -43,14 +43,14 @@ export class LayingPanel extends LitElement {
   `];
 
   render() {
-    const problem = laying.problem ?? this.outcome.problem;
+    const problem = laying.problem ?? this.problem;
     if (problem) return this.#trouble(problem);
     if (laying.plan?.state === 'failed') return this.#failed();
     return this.outcome.plan ? this.#done() : this.#running();
   }
 
   #trouble(problem) {
-    return html`<s-trouble heading=${say('week.laying.failed')} .problem=${problem} @again=${() => this.#tell('again')}></s-trouble>
+    return html`<s-trouble heading=${say(laying.problem ? 'week.laying.failed' : 'week.laying.notShown')} .problem=${problem} @again=${() => this.#tell('again')}></s-trouble>
       <button @click=${() => this.#tell('drop')}>${say('week.laying.dismiss')}</button>`;
   }
 

@@ -4,6 +4,7 @@ import {get} from '../../app/service.js';
 import {laying} from '../../app/laying.js';
 import {studio} from '../../app/studio.js';
 import {toLocal} from '../../app/times.js';
+import {say} from '../../app/words.js';
 
 const SECONDS = 10;
 
@@ -32,6 +33,13 @@ function beginning() {
   return first && first.from > now ? {} : {from: now};
 }
 
+/** A plan of pieces that the book does not have, as after another studio's file was put in its place. */
+function mustBeOfThisBook({book, lots}) {
+  if (lots.some(({runs}) => runs.some(({piece}) => !studio.find('pieces', piece)))) {
+    throw new Error(say('week.laying.ofAnother', {book}));
+  }
+}
+
 /** Follows what is being laid out. Events "change". */
 export class Outcome extends EventTarget {
 
@@ -58,10 +66,11 @@ export class Outcome extends EventTarget {
     this.asked = true;
     try {
       const result = (await get(`/api/plans/${id}/result`)).body;
+      mustBeOfThisBook(result);
       const comparison = studio.plan ? (await get(`/api/plans/in-use/compare/${id}`)).body : null;
       if (id === this.id) Object.assign(this, {plan: result, comparison});
     } catch (failed) {
-      this.problem = failed;
+      if (id === this.id) this.problem = failed;
     }
     this.dispatchEvent(new Event('change'));
   }

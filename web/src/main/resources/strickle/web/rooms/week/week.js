@@ -76,8 +76,8 @@ export class Week extends Room {
   /** A plan that the address names, or that is being laid out anyhow, is taken up. */
   async #begin() {
     const {plan} = address.state;
-    if (plan && plan !== laying.plan?.id) await laying.follow(plan).catch(() => address.setState({plan: ''}));
-    else laying.resume();
+    if (!plan || plan === laying.plan?.id) laying.resume();
+    else if (!(await laying.follow(plan).catch(() => false))) address.setState({plan: ''});
     this.#outcome.look();
   }
 
@@ -142,14 +142,14 @@ export class Week extends Room {
   content() {
     const {week} = this;
     return html`${week ? html`${sentence(week, this.looking ? {} : this.because)}${this.looking ? nothing : changed(week)}${waiting()}` : nothing}
-      ${this.problem ? html`<s-trouble heading=${say('week.pins.refused')} .problem=${this.problem} @again=${() => (this.problem = null)}></s-trouble>` : nothing}
+      ${this.problem ? html`<s-trouble heading=${this.refused} .problem=${this.problem} @again=${() => (this.problem = null)}></s-trouble>` : nothing}
       ${this.#panel()}
       ${week ? this.#shown(week) : studio.phase === 'open' ? this.#nothing() : html`<s-busy></s-busy>`}`;
   }
 
   #panel() {
     if (laying.plan === null && laying.problem === null) return nothing;
-    return html`<s-laying .outcome=${this.#outcome} .told=${laying.plan} .present=${this.#weekOf(studio.plan)} .next=${this.#weekOf(this.#outcome.plan)} .looking=${this.looking}
+    return html`<s-laying .outcome=${this.#outcome} .problem=${this.#outcome.problem} .told=${laying.plan} .present=${this.#weekOf(studio.plan)} .next=${this.#weekOf(this.#outcome.plan)} .looking=${this.looking}
       @stop=${() => laying.stop()} @again=${this.#layOut} @accept=${this.#accept} @drop=${this.#drop} @look=${() => (this.looking = !this.looking)}></s-laying>`;
   }
 
@@ -257,7 +257,7 @@ export class Week extends Room {
       address.setState({wait: ''});
       tell(say('week.laying.accepted'), true);
     } catch (failed) {
-      this.problem = failed;
+      [this.problem, this.refused] = [failed, say('week.laying.notTaken')];
     }
   }
 
@@ -290,7 +290,7 @@ export class Week extends Room {
       this.#card.close();
       tell(told, true);
     } catch (failed) {
-      this.problem = failed;
+      [this.problem, this.refused] = [failed, say('week.pins.refused')];
     }
   }
 }

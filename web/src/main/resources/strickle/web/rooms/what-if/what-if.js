@@ -2,6 +2,7 @@ import {Room, html} from '../../parts/room.js';
 import {css} from 'lit';
 import {studio} from '../../app/studio.js';
 import {address, link} from '../../app/address.js';
+import {isAhead, mustNotBeAhead} from '../../app/ahead.js';
 import {get, question} from '../../app/service.js';
 import {say} from '../../app/words.js';
 import {showMoney} from '../../app/money.js';
@@ -67,11 +68,10 @@ class WhatIfRoom extends Room {
   }
 
   async #bound() {
-    try {
-      this.bound = (await get('/api/bound?plan=in-use')).body;
-    } catch {
-      this.bound = null; // a plan that is none of its book any more: the answers below say so
-    }
+    const {plan} = studio;
+    // A plan that is none of its book any more has none: the answers below say so.
+    const bound = isAhead() ? null : await get('/api/bound?plan=in-use').then(({body}) => body, () => null);
+    if (plan === studio.plan) this.bound = bound;
   }
 
   // What is tried by hand joins what the plan's own reasons name.
@@ -80,13 +80,14 @@ class WhatIfRoom extends Room {
     this.busy = true;
     this.trouble = null;
     try {
+      mustNotBeAhead();
       const answer = await question('/api/what-if?plan=in-use', {changes});
       const before = answers.get(plan);
       answer.changes = answer.changes.map(one => ({...one, tried: changes.includes(one.change)}));
       const again = new Set(answer.changes.map(one => one.change));
       answers.set(plan, before ? {...answer, changes: [...answer.changes, ...before.changes.filter(one => !again.has(one.change))]} : answer);
     } catch (refused) {
-      this.trouble = refused;
+      if (plan === studio.plan) this.trouble = refused;
     } finally {
       this.busy = false;
     }

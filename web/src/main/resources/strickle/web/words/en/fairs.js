@@ -39,7 +39,10 @@ export default {
   working: 'Working it out…',
   workingText: 'Choosing what to bring and laying out whether it can be ready; half a minute at the most.',
   notYet: 'What to bring is worked out from what may sell, your forms, hours, material and open orders.',
-  earns: 'Bring {count} pieces: {profit} can be expected after all costs and the table.',
+  earns: {
+    one: 'Bring {count} piece: {profit} can be expected after all costs and the table.',
+    other: 'Bring {count} pieces: {profit} can be expected after all costs and the table.',
+  },
   loses: 'Even the best build loses money: {profit} after all costs and the table ({table}).',
   readyAt: 'All is ready {ready}.',
   put: 'Put this build in the plan',
