@@ -15,8 +15,6 @@ class MeasureTest {
       """
       async ({load, wear}, {unit, low, high, locale, units}) => {
         await wear({locale, units, currency: 'CAD'});
-        const {addWords} = await load('app/words.js');
-        addWords('prices', (await load('words/en/prices.js')).default);
         const {showMeasure, showMeasures} = await load('rooms/prices/measure.js');
         return [showMeasure(unit, low), showMeasures(unit, low, high)];
       }

@@ -8,7 +8,6 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -22,19 +21,15 @@ class WordsTest {
 
   @Test
   void everyWordThatIsAskedForByItsNameIsThere() throws IOException {
-    Object rooms = Map.of("rooms", names(PAGE.resolve("words/en")), "keys", keys());
     List<?> missing =
         Functions.list(
             """
-            async ({load}, {rooms, keys}) => {
-              const {addWords, hasWord} = await load('app/words.js');
-              for (const room of rooms) {
-                addWords(room, (await load(`words/en/${room}.js`)).default);
-              }
+            async ({load}, keys) => {
+              const {hasWord} = await load('app/words.js');
               return keys.filter(key => !hasWord(key));
             }
             """,
-            rooms);
+            keys());
     assertEquals(List.of(), missing);
   }
 
@@ -53,8 +48,7 @@ class WordsTest {
         Functions.list(
             """
             async ({load}) => {
-              const {addWords, say} = await load('app/words.js');
-              addWords('fairs', (await load('words/en/fairs.js')).default);
+              const {say} = await load('app/words.js');
               return [1, 2].map(count => say('fairs.earns', {count}).split(':')[0]);
             }
             """,
@@ -63,9 +57,9 @@ class WordsTest {
 
   /** What stands in quotes and begins like a word's name, wherever that is. */
   private static List<String> keys() throws IOException {
-    String rooms = "shell|rooms|parts|times|" + String.join("|", names(PAGE.resolve("words/en")));
-    Pattern key = Pattern.compile("say\\(\\s*'((?:" + rooms + ")(?:\\.[\\w-]+)+)'");
-    Pattern chosen = Pattern.compile("[?:] '((?:" + rooms + ")(?:\\.[\\w-]+)+)'");
+    String groups = String.join("|", groups());
+    Pattern key = Pattern.compile("say\\(\\s*'((?:" + groups + ")(?:\\.[\\w-]+)+)'");
+    Pattern chosen = Pattern.compile("[?:] '((?:" + groups + ")(?:\\.[\\w-]+)+)'");
     try (Stream<Path> files = Files.walk(PAGE)) {
       List<String> texts =
           files.filter(file -> file.toString().endsWith(".js")).map(WordsTest::text).toList();
@@ -84,10 +78,9 @@ class WordsTest {
     return pattern.matcher(text).results().map((MatchResult result) -> result.group(1));
   }
 
-  private static List<String> names(Path folder) throws IOException {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files.map(file -> file.getFileName().toString().replace(".js", "")).sorted().toList();
-    }
+  private static List<String> groups() {
+    Pattern group = Pattern.compile("^  '?([\\w-]+)'?: \\{$", Pattern.MULTILINE);
+    return all(group, text(PAGE.resolve("words/en.js"))).toList();
   }
 
   private static String text(Path file) {

@@ -88,7 +88,7 @@ final class Shell {
    */
   PageFile document(String room, boolean asks) {
     String links =
-        Stream.of(Packs.CORE, Packs.of(room), "words/en/" + room + ".js")
+        Stream.of(Packs.CORE, Packs.of(room))
             .filter(files::containsKey)
             .map(name -> "<link rel=\"modulepreload\" href=\"" + place + name + "\">")
             .collect(Collectors.joining("\n"));

@@ -60,7 +60,7 @@ class PageFilesTest {
   }
 
   @Test
-  void theDocumentOfARoomNamesThePacksAndWordsItBeginsWithAndNothingElse() {
+  void theDocumentOfARoomNamesThePacksItBeginsWithAndNothingElse() {
     String at = "/page/" + page.print() + "/";
     String document = text(page.document("week", true).orElseThrow());
     List<String> named =
@@ -69,7 +69,7 @@ class PageFilesTest {
             .results()
             .map(link -> link.group(1))
             .toList();
-    assertEquals(List.of("pack/core.js", "pack/week.js", "words/en/week.js"), named);
+    assertEquals(List.of("pack/core.js", "pack/week.js"), named);
     assertTrue(document.contains("<script type=\"module\" src=\"" + at + "pack/core.js\">"));
     assertFalse(document.contains("{page}") || document.contains("{room}"), "a place is left open");
   }

@@ -1,23 +1,17 @@
 /**
- * The words of the page: one object for each room, in words/, found by "room.name". A word may hold
- * {places} to fill in; one that depends on a number is an object by plural form (Unicode CLDR), chosen
- * by the value of {count}.
+ * The words of the page: all of a language in one file, found by "room.name". A word may hold {places} to
+ * fill in; one that depends on a number is an object by plural form (Unicode CLDR), chosen by the value of
+ * {count}.
  */
 
 import {showNumber} from './numbers.js';
-import shell from '../words/en.js';
+import all from '../words/en.js';
 
 /** The language the words are in. */
 export const language = 'en';
 
-const all = {...shell};
 const plurals = new Intl.PluralRules(language);
 const conjunction = new Intl.ListFormat(language, {type: 'conjunction'});
-
-/** Adds the words of a room. */
-export function addWords(room, words) {
-  all[room] = words;
-}
 
 function find(key) {
   const found = key.split('.').reduce((at, name) => at?.[name], all);

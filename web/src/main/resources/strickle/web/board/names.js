@@ -2,11 +2,8 @@
 
 import {settings} from '../app/settings.js';
 import {studio} from '../app/studio.js';
-import {addWords, say, sayList} from '../app/words.js';
+import {say, sayList} from '../app/words.js';
 import {showMinutes, showMoment, showSpan} from '../app/times.js';
-import words from '../words/en/board.js';
-
-addWords('board', words);
 
 const MINUTE_MS = 60_000;
 

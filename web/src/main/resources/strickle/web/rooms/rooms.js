@@ -1,9 +1,7 @@
 /**
  * The rooms there are. Each lies in a folder of its name, with a module of its name that defines the
- * element "s-room-NAME"; its words are in words/en/NAME.js. A room is loaded when it is first entered.
+ * element "s-room-NAME"; its words are a group of its name. A room is loaded when it is first entered.
  */
-
-import {addWords, hasWord, language} from '../app/words.js';
 
 /** In the order of the rail. */
 export const ROOMS = [
@@ -21,20 +19,12 @@ export function isRoom(name) {
 }
 
 /**
- * Loads a room and its words.
+ * Loads a room.
  *
  * @param {string} name
  * @returns {Promise<string>} the name of its element
  */
 export async function loadRoom(name) {
-  await loadWords(name);
   await import(`./${name}/${name}.js`);
   return `s-room-${name}`;
-}
-
-async function loadWords(name) {
-  if (!hasWord(name)) {
-    const {default: words} = await import(`../words/${language}/${name}.js`);
-    addWords(name, words);
-  }
 }
