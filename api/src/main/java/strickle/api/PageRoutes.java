@@ -5,6 +5,8 @@ import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import java.util.Optional;
 import strickle.store.StoreTrouble;
+import strickle.store.StudioStore;
+import strickle.web.Asks;
 import strickle.web.Page;
 import strickle.web.PageFile;
 
@@ -46,19 +48,23 @@ final class PageRoutes {
   private void document(Context context, String room) {
     Page page = Page.now();
     PageFile document =
-        page.document(room, studioIsOpen(context))
+        page.document(room, asks(context))
             .orElseThrow(() -> Refusal.notThere("room " + room + " any more"));
     context.header("Content-Security-Policy", page.policy());
     give(context, document); // under what the gate says: each reader may have another
   }
 
   // The page can be had, and says what is wrong, also when the database is in trouble.
-  private boolean studioIsOpen(Context context) {
+  private Asks asks(Context context) {
     try {
-      return access.admitted(context).isPresent();
+      return access.admitted(context).map(PageRoutes::asks).orElse(Asks.NOTHING);
     } catch (Refusal | StoreTrouble closed) {
-      return false;
+      return Asks.NOTHING;
     }
+  }
+
+  private static Asks asks(StudioStore studio) {
+    return PresentPlan.isAnyIn(studio.now()) ? Asks.STUDIO_AND_PLAN : Asks.STUDIO;
   }
 
   private static void file(Context context) {

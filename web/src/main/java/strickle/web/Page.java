@@ -1,6 +1,8 @@
 package strickle.web;
 
 import java.nio.charset.StandardCharsets;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -26,8 +28,7 @@ public final class Page {
 
   private final String print;
   private final Map<String, PageFile> files;
-  private final Map<String, PageFile> documents = new TreeMap<>();
-  private final Map<String, PageFile> askingDocuments = new TreeMap<>();
+  private final Map<String, Map<Asks, PageFile>> documents = new TreeMap<>();
   private final String policy;
 
   private Page(String print, Map<String, PageFile> files) {
@@ -38,8 +39,9 @@ public final class Page {
     Stream.concat(Stream.of(""), rooms.stream())
         .forEach(
             room -> {
-              documents.put(room, shell.document(room, false));
-              askingDocuments.put(room, shell.document(room, true));
+              Map<Asks, PageFile> ways = new EnumMap<>(Asks.class);
+              EnumSet.allOf(Asks.class).forEach(asks -> ways.put(asks, shell.document(room, asks)));
+              documents.put(room, ways);
             });
     this.policy = policy(shell.inlinePrints());
   }
@@ -138,11 +140,10 @@ public final class Page {
    * The document to show at a room's address.
    *
    * @param room its name, or empty for the first address
-   * @param studioIsOpen whether a studio is open to the reader: then the document asks for it at
-   *     once
+   * @param asks what it asks for at once
    */
-  public Optional<PageFile> document(String room, boolean studioIsOpen) {
-    return Optional.ofNullable((studioIsOpen ? askingDocuments : documents).get(room));
+  public Optional<PageFile> document(String room, Asks asks) {
+    return Optional.ofNullable(documents.get(room)).map(ways -> ways.get(asks));
   }
 
   /** The Content-Security-Policy that its documents need, without anything unsafe. */

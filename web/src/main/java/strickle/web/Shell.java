@@ -84,15 +84,15 @@ final class Shell {
    * The document of a room.
    *
    * @param room its name, or empty for none
-   * @param asks whether it asks for a studio, which must be open then
+   * @param asks what it asks for; a studio must be open for that
    */
-  PageFile document(String room, boolean asks) {
+  PageFile document(String room, Asks asks) {
     String links =
         Stream.of(Packs.CORE, Packs.of(room))
             .filter(files::containsKey)
             .map(name -> "<link rel=\"modulepreload\" href=\"" + place + name + "\">")
             .collect(Collectors.joining("\n"));
-    String asking = asks ? "<script>" + text(files, ASKING_FILE) + "</script>\n" : "";
+    String asking = asks.element(text(files, ASKING_FILE));
     String text = template.replace(ASKING, asking).replace(PRELOADS, links);
     return new PageFile("index.html", text.getBytes(StandardCharsets.UTF_8));
   }

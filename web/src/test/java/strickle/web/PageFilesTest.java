@@ -62,7 +62,7 @@ class PageFilesTest {
   @Test
   void theDocumentOfARoomNamesThePacksItBeginsWithAndNothingElse() {
     String at = "/page/" + page.print() + "/";
-    String document = text(page.document("week", true).orElseThrow());
+    String document = text(page.document("week", Asks.STUDIO).orElseThrow());
     List<String> named =
         Pattern.compile("<link rel=\"modulepreload\" href=\"" + at + "([^\"]+)\">")
             .matcher(document)
@@ -83,10 +83,10 @@ class PageFilesTest {
   @Test
   void aDocumentHasNoInlineScriptButTheImportMapAndWhatAsksForAStudioThatIsOpen() {
     Pattern inline = Pattern.compile("<script(?![^>]*\\ssrc=)");
-    String closed = text(page.document("", false).orElseThrow());
+    String closed = text(page.document("", Asks.NOTHING).orElseThrow());
     assertEquals(1, inline.matcher(closed).results().count());
     assertFalse(closed.contains("/api/"), closed);
-    String document = text(page.document("", true).orElseThrow());
+    String document = text(page.document("", Asks.STUDIO_AND_PLAN).orElseThrow());
     assertEquals(2, inline.matcher(document).results().count());
     assertTrue(document.contains("'/api/book'"), document);
     assertFalse(Pattern.compile("<style|\\sstyle=|\\son[a-z]+=").matcher(document).find());

@@ -93,7 +93,7 @@ class PagePacksTest {
   @Test
   void theImportMapSendsEachRoomToItsPack() {
     String at = "/page/" + page.print() + "/";
-    String document = text(page.document("", false).orElseThrow());
+    String document = text(page.document("", Asks.NOTHING).orElseThrow());
     Map<String, String> sent = Imports.entries(document, at);
     for (String room : page.rooms()) {
       assertEquals(Packs.of(room), sent.get(at + Packs.moduleOf(room)));
