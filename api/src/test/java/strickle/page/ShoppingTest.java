@@ -78,6 +78,34 @@ class ShoppingTest {
   }
 
   @Test
+  void whatToBuyStandsFirstAndWhatWaitsForOneDeliveryIsToldOnce(@TempDir Path own) {
+    try (StudioHouse bare = StudioHouse.working(own);
+        Screen screen = Screen.of(bare, Look.NARROW)) {
+      materials(bare).forEach(material -> stock(bare, material, "0"));
+      screen.open("/shopping");
+      Object deliveries =
+          screen
+              .page()
+              .evaluate(
+                  """
+                  async () => {
+                    const list = await (await fetch('/api/shopping?plan=in-use')).json();
+                    return new Set(list.tooEarly.map(one => one.material + one.arrives)).size;
+                  }
+                  """);
+      Locator sections = screen.page().locator("s-room-shopping section");
+      assertThat(sections.first()).hasClass("day");
+      Locator early = sections.filter(new Locator.FilterOptions().setHasText("begins before"));
+      assertThat(early.locator(":scope > ul > li")).hasCount((int) deliveries);
+      Locator together = early.locator("details").first();
+      assertThat(together.locator("li").first()).isHidden();
+      together.locator("summary").tap();
+      assertThat(together.locator("li").first()).isVisible();
+      screen.picture("shopping-bare").isAccessible();
+    }
+  }
+
+  @Test
   void aPlanUnderWayIsToldThatItCannotWaitForItsMaterials() {
     try (Screen screen = Screen.of(house, Look.WIDE)) {
       screen.open("/week?wait=materials");
@@ -155,6 +183,14 @@ class ShoppingTest {
   private static String needed(StudioHouse house, String how, String material) {
     String list = house.get("/api/shopping?plan=in-use" + how);
     return found(list, "\"" + material + "\",\\s+\"needed\": ([\\d.]+)");
+  }
+
+  private static List<String> materials(StudioHouse house) {
+    return Pattern.compile("(?m)^      \"id\": \"([^\"]+)\"")
+        .matcher(house.get("/api/materials"))
+        .results()
+        .map(result -> result.group(1))
+        .toList();
   }
 
   private static String name(StudioHouse house, String material) {

@@ -886,6 +886,7 @@ export default {
     countBefore: 'They are from before the plan began',
     tooEarly: 'What begins before its material can be there',
     early: '{what}, {at}: {missing} of {material} are missing, which can be there {arrives}.',
+    earlyTogether: '{material}, which can be there {arrives}, is missing {count} times, first for {what}, {at}',
     wait: 'Lay out again, waiting for materials',
     orderBy: 'Order by {day}',
     wasDue: 'Should have been ordered by {day}',

@@ -82,7 +82,7 @@ class ShoppingRoom extends Room {
     if (this.trouble) {
       return html`<s-trouble .problem=${this.trouble} @again=${() => this.#read()}></s-trouble>`;
     }
-    const list = this.list ? html`${this.#sentence()}${this.#stock()}${this.#tooEarly()}${this.#days()}${this.#table()}` : '';
+    const list = this.list ? html`${this.#sentence()}${this.#stock()}${this.#days()}${this.#tooEarly()}${this.#table()}` : '';
     return this.list || this.older ? html`${this.#older()}${list}` : html`<s-busy></s-busy>`;
   }
 
@@ -144,9 +144,21 @@ class ShoppingRoom extends Room {
   #tooEarly() {
     const early = this.list.tooEarly ?? [];
     return early.length === 0 ? '' : html`<section aria-labelledby="early"><h2 id="early">${say('shopping.tooEarly')}</h2>
-      <ul>${early.map(one => html`<li>${say('shopping.early', {what: one.what, at: showMoment(one.at), material: nameOf(studio.book.materials, one.material),
-        missing: this.#amount(one.material, one.missing), arrives: showDay(one.arrives)})}</li>`)}</ul>
+      <ul>${groups(early).map(group => html`<li>${group.length === 1 ? this.#early(group[0]) : this.#earlyTogether(group)}</li>`)}</ul>
       <a class="button" href="/week?wait=materials">${say('shopping.wait')}</a></section>`;
+  }
+
+  #early(one) {
+    return say('shopping.early', {...this.#earlyWords(one), missing: this.#amount(one.material, one.missing)});
+  }
+
+  #earlyTogether(group) {
+    return html`<details><summary>${say('shopping.earlyTogether', {...this.#earlyWords(group[0]), count: group.length})}</summary>
+      <ul>${group.map(one => html`<li>${this.#early(one)}</li>`)}</ul></details>`;
+  }
+
+  #earlyWords({what, at, material, arrives}) {
+    return {what, at: showMoment(at), material: nameOf(studio.book.materials, material), arrives: showDay(arrives)};
   }
 
   // By the last day on which it can be ordered, to be ticked off.
@@ -186,6 +198,11 @@ class ShoppingRoom extends Room {
         {name: 'cost', label: say('shopping.cost'), number: true, by: one => one.cost, show: one => showMoney(one.cost)},
       ]}></s-table></section>`;
   }
+}
+
+// What waits for the same delivery of a material.
+function groups(early) {
+  return Object.values(Object.groupBy(early, ({material, arrives}) => `${arrives} ${material}`));
 }
 
 customElements.define('s-room-shopping', ShoppingRoom);
