@@ -2,7 +2,7 @@
 
 import {all, ask, get} from './service.js';
 import {connection} from './connection.js';
-import {sendAll, sendNow} from './sending.js';
+import {sendAll, sendNow, withIds} from './sending.js';
 import {outbox, withWaiting} from './outbox.js';
 import {randomKey} from './keys.js';
 import {Problem} from './problem.js';
@@ -110,7 +110,7 @@ class Studio extends EventTarget {
   #take(book, plan, progress, plans) {
     const listed = JSON.stringify(plans) !== JSON.stringify(this.plans);
     this.plan = plan === undefined ? this.plan : plan;
-    this.progress = progress === undefined ? this.progress : progress?.items ?? [];
+    this.progress = progress === undefined ? this.progress : withIds(progress);
     this.plans = plans;
     if (book !== undefined) {
       this.book = book;
