@@ -196,9 +196,9 @@ class ShelfVolume extends LitElement {
     const unit = this.#meshUnit;
     const bytes = await file.arrayBuffer();
     try {
-      this.told = (await ask('POST', `/api/volume/mesh?unit=${unit}`, {body: bytes, type: 'model/stl'})).body;
+      const {body: told} = await ask('POST', `/api/volume/mesh?unit=${unit}`, {body: bytes, type: 'model/stl'});
       const name = await keepMesh(file.name.replace(/[^\w.-]+/g, '-'), bytes);
-      this.refusal = '';
+      [this.told, this.refusal] = [told, ''];
       [this.stl, this.#shown] = [bytes, name];
       this.#tell('mesh', {file: name, unit});
       await studio.refresh();

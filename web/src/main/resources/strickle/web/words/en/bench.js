@@ -92,6 +92,7 @@ export default {
   chart: 'Weights over days and the curve fitted to them; the sentence above and the table below say the same.',
   days: 'Days',
   curve: 'Fitted curve',
+  tooShort: {one: 'No day can be told yet: one more weighing is needed.', other: 'No day can be told yet: {count} more weighings are needed.'},
   cannotTell: 'No day can be told yet: found {found}; right would be {right}.',
   dryOn: 'It loses less than {limit} % a day from about {day} ({early} to {late}). It still holds {now} of free water ({least} to {most}), then {then}: a slow loss is not dry.',
   dryNow: 'It loses less than {limit} % a day now. It still holds {now} of free water ({least} to {most}): a slow loss is not dry.',
