@@ -57,7 +57,12 @@ final class ItemRoutes {
             .with(
                 Parameter.query(
                     "after", Parameter.Kind.TEXT, "The \"next\" of the page before.", ""))
-            .answering(Answer.of(Status.OK, "One page.", new Shape.PageOf(shape, collection.numbered()), "ETag"));
+            .answering(
+                Answer.of(
+                    Status.OK,
+                    "One page.",
+                    new Shape.PageOf(shape, collection.numbered()),
+                    "ETag"));
     return new Route(operation, this::list);
   }
 

@@ -78,7 +78,8 @@ final class Schemas {
     fields.set("items", array(of(page.item())));
     if (page.numbered()) {
       fields.set(
-          "ids", described(array(typed("string")), "the id of each in its address, in their order"));
+          "ids",
+          described(array(typed("string")), "the id of each in its address, in their order"));
     }
     fields.set(
         "next",
