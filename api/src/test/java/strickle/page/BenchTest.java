@@ -123,9 +123,9 @@ class BenchTest {
 
   @Test
   void whatWasWeighedIsDrawnBeforeADayCanBeTold() {
-    keepLog("few", 1460, 1441);
+    keepLog("short", 1460, 1441);
     try (Screen screen = Screen.of(house, Look.NARROW)) {
-      screen.open("/bench/drying/few");
+      screen.open("/bench/drying/short");
       assertThat(screen.text(Pattern.compile("3\\smore weighings are needed"))).isVisible();
       assertThat(screen.page().locator("s-bench-drying canvas")).isVisible();
       screen.field("When").fill("2027-02-23T09:00");

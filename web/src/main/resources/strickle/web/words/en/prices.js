@@ -45,7 +45,9 @@ export default {
     one: 'The piece with a price leaves {margin} or more at “{channel}”.',
     other: 'All {count} pieces with a price leave {margin} or more at “{channel}”.',
   },
-  unpriced: 'No piece has a price yet; the last column says what to ask.',
+  unpriced: 'No piece has a price yet; what to ask stands beside each.',
+  unpaid: 'No hour of work is paid yet: what a piece costs and what to ask for it are without anybody’s work.',
+  toWage: 'Say what an hour is paid',
   lookAt: 'Look at {piece}',
   one: {
     late: 'At {price} through “{channel}” each piece loses {amount}.',
