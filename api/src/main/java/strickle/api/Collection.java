@@ -1,6 +1,7 @@
 package strickle.api;
 
 import java.util.List;
+import java.util.stream.Stream;
 import strickle.book.Channel;
 import strickle.book.Fair;
 import strickle.book.Form;
@@ -30,6 +31,11 @@ record Collection(
 
   private Collection(String name, String one, Class<? extends Record> type, String example) {
     this(name, one, type, BOOK, example);
+  }
+
+  /** Whether its things have no id of their own, and are numbered as they come. */
+  boolean numbered() {
+    return Stream.of(type.getRecordComponents()).noneMatch(part -> part.getName().equals("id"));
   }
 
   /** Every list of a book. */

@@ -57,7 +57,12 @@ final class ItemRoutes {
             .with(
                 Parameter.query(
                     "after", Parameter.Kind.TEXT, "The \"next\" of the page before.", ""))
-            .answering(Answer.of(Status.OK, "One page.", new Shape.PageOf(shape), "ETag"));
+            .answering(
+                Answer.of(
+                    Status.OK,
+                    "One page.",
+                    new Shape.PageOf(shape, collection.numbered()),
+                    "ETag"));
     return new Route(operation, this::list);
   }
 
@@ -68,7 +73,9 @@ final class ItemRoutes {
     List<Entry> page = all.subList(from, Math.min(all.size(), from + limit));
     boolean more = from + page.size() < all.size();
     Optional<String> next = more ? Optional.of(page.get(page.size() - 1).id()) : Optional.empty();
-    String json = ItemFile.page(page.stream().map(Entry::body).toList(), next);
+    Optional<List<String>> ids =
+        Optional.of(page.stream().map(Entry::id).toList()).filter(any -> collection.numbered());
+    String json = ItemFile.page(page.stream().map(Entry::body).toList(), ids, next);
     return Matching.reading(call, Etag.of(json), () -> Reply.json(Status.OK, json));
   }
 

@@ -50,12 +50,15 @@ public final class ItemFile {
    * One page of a list.
    *
    * @param bodies what stands on it
+   * @param ids the id of each, where the things have none of their own; else none
    * @param next what to ask for the next page with; nothing on the last
    */
-  public static String page(List<String> bodies, Optional<String> next) {
+  public static String page(
+      List<String> bodies, Optional<List<String>> ids, Optional<String> next) {
     ObjectNode page = JsonNodeFactory.instance.objectNode();
     ArrayNode items = page.putArray("items");
     bodies.forEach(body -> items.add(Tree.of(body, new Findings())));
+    ids.ifPresent(all -> all.forEach(page.putArray("ids")::add));
     next.ifPresent(after -> page.put("next", after));
     return Pretty.text(page);
   }

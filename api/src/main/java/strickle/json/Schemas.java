@@ -76,10 +76,18 @@ final class Schemas {
     ObjectNode schema = typed("object");
     ObjectNode fields = schema.putObject("properties");
     fields.set("items", array(of(page.item())));
+    if (page.numbered()) {
+      fields.set(
+          "ids",
+          described(array(typed("string")), "the id of each in its address, in their order"));
+    }
     fields.set(
         "next",
         described(typed("string"), "what to give as \"after\" for the next page; not on the last"));
-    schema.putArray("required").add("items");
+    ArrayNode required = schema.putArray("required").add("items");
+    if (page.numbered()) {
+      required.add("ids");
+    }
     return schema.put("additionalProperties", false);
   }
 

@@ -27,6 +27,9 @@ import strickle.plan.TaskKind;
 @BrowserTest
 class BenchTest {
 
+  /** Longer than it takes until a box that was left says what is wrong with it. */
+  private static final int A_WHILE_MS = 600;
+
   private static final String[] JSON = {"Content-Type", "application/json"};
 
   @TempDir static Path folder;
@@ -85,14 +88,13 @@ class BenchTest {
       screen.button("Take it back").click();
       assertThat(screen.text("It is taken back.")).isVisible();
       assertTrue(house.get("/api/drying").contains("tall lantern, first"));
-      screen.forgetTroubles(); // too few weights are refused, which the browser notes
     }
   }
 
   @Test
   void anAnswerThatComesLateDoesNotTakeThePlaceOfALaterOne() {
-    keepLog("few", 2);
-    keepLog("many", 6);
+    keepLog("few", 1460, 1460, 1460, 1460, 1460);
+    keepLog("many", 1460, 1441, 1427, 1417, 1410, 1405);
     try (Screen screen = Screen.of(house, Look.WIDE)) {
       List<Route> held = new ArrayList<>();
       screen.page().route("**/api/drying/few/fit", held::add);
@@ -115,15 +117,30 @@ class BenchTest {
           .finished();
       screen.nextFrame(); // which shows what the page makes of it
       assertTrue(sentence.isVisible(), "the later answer is gone");
-      screen.forgetTroubles(); // too few weights are refused, which the browser notes
+      screen.forgetTroubles(); // weights that stay are refused, which the browser notes
     }
   }
 
-  private static void keepLog(String name, int weighings) {
-    double[] grams = {1460, 1441, 1427, 1417, 1410, 1405};
+  @Test
+  void whatWasWeighedIsDrawnBeforeADayCanBeTold() {
+    keepLog("short", 1460, 1441);
+    try (Screen screen = Screen.of(house, Look.NARROW)) {
+      screen.open("/bench/drying/short");
+      assertThat(screen.text(Pattern.compile("3\\smore weighings are needed"))).isVisible();
+      assertThat(screen.page().locator("s-bench-drying canvas")).isVisible();
+      screen.field("When").fill("2027-02-23T09:00");
+      screen.field("Weight").fill("1427");
+      screen.button("Note the weight").tap();
+      assertThat(screen.text(Pattern.compile("2\\smore weighings are needed"))).isVisible();
+      screen.page().waitForTimeout(A_WHILE_MS);
+      assertThat(screen.text("This is needed.")).isHidden();
+    }
+  }
+
+  private static void keepLog(String name, int... grams) {
     List<String> all = new ArrayList<>();
-    for (int day = 0; day < weighings; day++) {
-      all.add("{\"at\": \"2027-02-%dT09:00\", \"grams\": %s}".formatted(20 + day, grams[day]));
+    for (int day = 0; day < grams.length; day++) {
+      all.add("{\"at\": \"2027-02-%dT09:00\", \"grams\": %d}".formatted(20 + day, grams[day]));
     }
     String log = "{\"id\": \"%s\", \"name\": \"%s\", \"weighings\": %s}".formatted(name, name, all);
     house.send("POST", "/api/drying", log, JSON);

@@ -4,6 +4,7 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.FilePayload;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
@@ -45,6 +46,17 @@ class OrdersTest {
       screen.button("Save").click();
       assertThat(screen.text("a bakery").first()).isVisible();
       assertTrue(house.get("/api/orders").contains("a bakery"));
+    }
+  }
+
+  @Test
+  void everyColumnOfPrintedOrdersHasItsName() {
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      screen.open("/orders");
+      assertThat(screen.text("M-1").first()).isVisible();
+      String words = Paper.words(screen.paper("orders", new Page.PdfOptions()));
+      String names = "Order For What is wanted Worth Due Ready";
+      assertTrue(words.contains(names), words);
     }
   }
 

@@ -65,6 +65,19 @@ class PricesTest {
     }
   }
 
+  @Test
+  void pricesWithoutAWageSaySo() {
+    String studio = house.get("/api/studio");
+    String tag = house.send("GET", "/api/studio", "").headers().firstValue("ETag").orElseThrow();
+    String unpaid = studio.replaceFirst("\"wagePerHour\": [0-9.]+", "\"wagePerHour\": 0");
+    house.send("PUT", "/api/studio", unpaid, "If-Match", tag, "Content-Type", "application/json");
+    try (Screen screen = Screen.of(house, Look.NARROW)) {
+      screen.open("/prices");
+      assertThat(screen.text(Pattern.compile("^No hour of work is paid yet"))).isVisible();
+      assertThat(screen.link("Say what an hour is paid")).isVisible();
+    }
+  }
+
   private static double number(String json, String name) {
     Matcher found = Pattern.compile('"' + name + "\": (-?[0-9.]+)").matcher(json);
     assertTrue(found.find(), json);

@@ -213,9 +213,14 @@ final class Screen implements AutoCloseable {
     return page.pdf(how.setFormat("A4").setPreferCSSPageSize(true).setPath(file));
   }
 
-  /** Nothing wider than the window, so that no one has to push the page sideways. */
+  /**
+   * Nothing wider than the window, so that no one has to push the page sideways. A phone's
+   * innerWidth grows with what is too wide, clientWidth does not.
+   */
   Screen fitsTheWindow() {
-    Object wider = page.evaluate("() => document.documentElement.scrollWidth - window.innerWidth");
+    Object wider =
+        page.evaluate(
+            "() => document.documentElement.scrollWidth - document.documentElement.clientWidth");
     assertEquals(0, Math.max(0, ((Number) wider).intValue()), "pixels wider than the window");
     return this;
   }

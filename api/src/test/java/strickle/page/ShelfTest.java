@@ -71,7 +71,8 @@ class ShelfTest {
       screen.open("/shelf/moulds/lantern-tall");
       screen.field("Told by").selectOption("a mesh (STL)");
       drop(screen, "open.stl", open);
-      assertThat(screen.text(Pattern.compile("open edges: 3 of 3"))).isVisible();
+      assertThat(screen.text(Pattern.compile("^open\\.stl was not taken: .*open edges: 3 of 3")))
+          .isVisible();
       screen.forgetTroubles(); // the browser notes the refusal too
     }
   }
@@ -100,6 +101,77 @@ class ShelfTest {
       assertThat(screen.text(Pattern.compile("is saved\\.$"))).isVisible();
       screen.open("/shelf/moulds/lantern-tall");
       assertThat(view).isVisible();
+    }
+  }
+
+  @Test
+  void whatAMeshHoldsFollowsItsUnitAndStandsThereAgainAfterwards() {
+    try (Screen screen = Screen.of(house, Look.NARROW)) {
+      screen.open("/shelf/moulds/lantern-tall");
+      screen.field("Told by").selectOption("a mesh (STL)");
+      drop(screen, "wedge.stl", WEDGE);
+      assertThat(screen.text("Holds 167 ml")).isVisible();
+      screen.field("One unit of it is").selectOption("inches");
+      // 25.4³ times as much.
+      assertThat(screen.text(Pattern.compile("^Holds 2,?731"))).isVisible();
+      screen.field("One unit of it is").selectOption("millimetres");
+      assertThat(screen.text("Holds 167 ml")).isVisible();
+      screen.button("Save").click();
+      assertThat(screen.text(Pattern.compile("is saved\\.$"))).isVisible();
+      screen.open("/shelf/moulds/lantern-tall");
+      assertThat(screen.text("Holds 167 ml")).isVisible();
+    }
+  }
+
+  @Test
+  void aMeshOfTheSameNameLeavesTheOneOfAnotherMouldAlone() {
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      screen.open("/shelf/moulds/lantern-tall");
+      screen.field("Told by").selectOption("a mesh (STL)");
+      drop(screen, "wedge.stl", WEDGE);
+      assertThat(screen.text("Holds 167 ml")).isVisible();
+      screen.button("Save").click();
+      assertThat(screen.text(Pattern.compile("is saved\\.$"))).isVisible();
+      screen.open("/shelf/moulds/new");
+      screen.field("Told by").selectOption("a mesh (STL)");
+      drop(screen, "wedge.stl", WEDGE.replace("100", "50"));
+      assertThat(screen.text("By wedge-2.stl")).isVisible();
+      assertThat(screen.text(Pattern.compile("^Holds 2[01]\\D"))).isVisible();
+      assertTrue(house.get("/api/meshes/wedge.stl").contains("100"));
+    }
+  }
+
+  @Test
+  void aSolidWithAnEmptyMeasureIsNotSpokenOfInTheWordsOfTheService() {
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      screen.open("/shelf/moulds/new");
+      screen.field("Told by").selectOption("solids put together");
+      assertThat(screen.text("Holds 628 ml")).isVisible();
+      screen.field("Radius").fill("");
+      assertThat(screen.text(Pattern.compile("^Holds"))).isHidden();
+      screen.field("Radius").fill("50");
+      assertThat(screen.text("Holds 628 ml")).isVisible();
+    }
+  }
+
+  @Test
+  void aMixIsWeighedOutAndItsPigmentCheckedWhileItIsTyped() {
+    try (Screen screen = Screen.of(house, Look.NARROW)) {
+      screen.open("/shelf/mixes/basalt");
+      assertThat(screen.text("Pigment is 5% of the cement; 10% is the most.")).isVisible();
+      screen.page().locator("[path='pigment[0].percent'] input").fill("14");
+      assertThat(screen.text(Pattern.compile("^Pigment is 14% of the cement, above 10%")))
+          .isVisible();
+      screen.page().locator("[path='wetDensityKgPerM3'] input").fill("2000");
+      assertThat(screen.text(Pattern.compile("at 2,000\\s"))).isVisible();
+    }
+  }
+
+  @Test
+  void aMixThatIsNotSavedYetIsWeighedOutToo() {
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      screen.open("/shelf/mixes/new");
+      assertThat(screen.text(Pattern.compile("^One casting of .* wet, at "))).isVisible();
     }
   }
 

@@ -52,6 +52,36 @@ class TodayTest {
   }
 
   @Test
+  void whatWasBegunAndIsDoneIsNotedOnce() {
+    try (Screen screen = Screen.of(house, Look.NARROW)) {
+      screen.open("/today");
+      screen.button("Begin now").first().tap();
+      assertThat(screen.text("Noted as begun").first()).isVisible();
+      screen.button("Done, at other times…").first().tap();
+      screen.field("Begun").fill("2027-03-01T09:00");
+      screen.field("Ended").fill("2027-03-01T10:10");
+      screen.button("Note it").tap();
+      assertThat(screen.text("It is noted.")).isVisible();
+      assertEquals(1, house.count("/api/progress"));
+      assertTrue(house.get("/api/progress").contains("2027-03-01T10:10"));
+    }
+  }
+
+  @Test
+  void whatCameUpAndWasNotedByMistakeIsTakenOut() {
+    try (Screen screen = Screen.of(house, Look.NARROW)) {
+      screen.open("/today");
+      screen.button("A form broke…").tap();
+      screen.button("Note it").tap();
+      assertThat(screen.text("It is noted.")).isVisible();
+      assertEquals(1, house.count("/api/progress"));
+      screen.button(Pattern.compile("^Noted by mistake")).tap();
+      assertThat(screen.text("The note is taken out.")).isVisible();
+      assertEquals(0, house.count("/api/progress"));
+    }
+  }
+
+  @Test
   void whatWasDoneAtOtherTimesOffersToLayOutAgain() {
     try (Screen screen = Screen.of(house, Look.WIDE)) {
       screen.open("/today");

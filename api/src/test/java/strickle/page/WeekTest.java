@@ -141,6 +141,14 @@ class WeekTest {
   }
 
   @Test
+  void theBoardAndItsToolsAreNoWiderThanAPhone() {
+    try (Screen screen = Screen.of(house, Look.NARROW)) {
+      Board.open(screen, "by=form");
+      screen.fitsTheWindow();
+    }
+  }
+
+  @Test
   void aTapOpensItAtTheFootOfAPhone() {
     try (Screen screen = Screen.of(house, Look.NARROW)) {
       Board board = Board.open(screen, "by=person&days=3");

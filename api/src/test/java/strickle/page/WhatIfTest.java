@@ -51,6 +51,25 @@ class WhatIfTest {
     }
   }
 
+  @Test
+  void whatIsRefusedBelowALongListIsBroughtIntoSight() {
+    try (StudioHouse house = StudioHouse.working(folder);
+        Screen screen = Screen.of(house, Look.NARROW)) {
+      house.send(
+          "POST",
+          "/api/progress",
+          "{\"kind\": \"broken\", \"form\": \"drum-a\", \"count\": 1,"
+              + " \"from\": \"2027-03-01T08:00\"}",
+          "Content-Type",
+          "application/json");
+      screen.open("/what-if?form=drum-a");
+      screen.button("Make it so: one more large drum").waitFor();
+      screen.button(Pattern.compile("^Make it so")).last().tap();
+      assertThat(screen.page().locator("s-trouble")).isInViewport();
+      screen.forgetTroubles(); // the browser notes the refusal too
+    }
+  }
+
   private static String chosen(Screen screen, String label) {
     return (String) screen.field(label).evaluate("select => select.selectedOptions[0].label");
   }

@@ -23,8 +23,9 @@ public sealed interface Shape {
    * One page of a list, as JSON.
    *
    * @param item what stands in the list
+   * @param numbered whether the things have no id of their own, so that their ids stand beside them
    */
-  record PageOf(Shape item) implements Shape {
+  record PageOf(Shape item, boolean numbered) implements Shape {
     @Override
     public String mediaType() {
       return "application/json";

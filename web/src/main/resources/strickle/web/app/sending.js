@@ -58,7 +58,9 @@ export function sendAll(studio) {
   return navigator.locks ? navigator.locks.request('strickle-sending', send) : send();
 }
 
-async function deliver({collection, id, base, mine, key}) {
+async function deliver(waiting) {
+  const {collection, id, key} = waiting;
+  const [base, mine] = [waiting.base, waiting.mine].map(thing => asKept(collection, thing));
   if (base === null) {
     await ask('POST', `/api/${collection}`, {body: mine, key});
     return;
@@ -76,6 +78,18 @@ async function deliver({collection, id, base, mine, key}) {
   } catch (failed) {
     await settle(failed, {base, mine, path});
   }
+}
+
+/** What has happened, of a page of it: with the id of its address, since it has none of its own. */
+export const withIds = page => (page?.items ?? []).map((item, at) => ({...item, id: page.ids[at]}));
+
+// As the service keeps it, without that id.
+function asKept(collection, thing) {
+  if (collection !== 'progress' || !thing) {
+    return thing ?? null;
+  }
+  const {id, ...kept} = thing;
+  return kept;
 }
 
 // Another window of the same reader may have sent the same change a moment before.

@@ -2,7 +2,7 @@
 
 import {all, ask, get} from './service.js';
 import {connection} from './connection.js';
-import {sendAll, sendNow} from './sending.js';
+import {sendAll, sendNow, withIds} from './sending.js';
 import {outbox, withWaiting} from './outbox.js';
 import {randomKey} from './keys.js';
 import {Problem} from './problem.js';
@@ -111,7 +111,7 @@ class Studio extends EventTarget {
 
   #take(book, {items, inUse = ''}, [plan, progress]) {
     this.plan = plan === undefined ? this.plan : plan;
-    this.progress = progress === undefined ? this.progress : progress?.items ?? [];
+    this.progress = progress === undefined ? this.progress : withIds(progress);
     if (book !== undefined) {
       this.book = book;
       this.#apply();

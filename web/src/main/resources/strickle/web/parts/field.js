@@ -36,6 +36,7 @@ export class Field extends LitElement {
   static shadowRootOptions = {...LitElement.shadowRootOptions, delegatesFocus: true};
 
   #leave = null;
+  #leaving = 0;
 
   constructor() {
     super();
@@ -68,6 +69,8 @@ export class Field extends LitElement {
     // A value from outside takes the place of what was typed, unless it is what was typed.
     if (changed.has('value') && this.typed !== null && this.#read(this.typed) !== (this.value ?? null)) {
       this.typed = null;
+      this.fault = '';
+      clearTimeout(this.#leaving);
     }
     // The unit stays what it was when the thing was first shown, so that it does not jump while typing.
     if (this.size === undefined && Number.isFinite(this.value)) {
@@ -146,7 +149,8 @@ export class Field extends LitElement {
   // What is wrong is told a moment after the box is left: a line that appears at once would push away
   // the button that is just being pressed.
   #left() {
-    setTimeout(() => this.isConnected && this.check(), LEFT_MS);
+    clearTimeout(this.#leaving);
+    this.#leaving = setTimeout(() => this.isConnected && this.check(), LEFT_MS);
   }
 
   #chosen(event) {

@@ -28,6 +28,12 @@ export class Table extends LitElement {
     .number + :not(.number) { padding-inline-start: var(--s4); }
     tr.late th, tr.late td { background: var(--oxide-wash); }
     th:first-child, td:first-child { padding-inline-start: var(--s2); }
+    /* A heading that sorts is a button, and buttons are not printed: this one is the column's name. */
+    @media print {
+      thead th { position: static; }
+      thead button { display: inline !important; }
+      tbody th { white-space: nowrap; }
+    }
     @media (max-width: 40rem) {
       thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
       table, tbody, tr, td, tbody th { display: block; width: auto; }

@@ -3,11 +3,11 @@
 import uPlot from 'uplot';
 
 /**
- * Draws the weights and the curve through them into an element, and draws it again when its room
+ * Draws the weights and, where there is one, the curve through them into an element, and draws it again when its room
  * changes.
  *
  * @param {HTMLElement} place
- * @param {{days: number[], grams: number[], fit: (day: number) => number, until: number, labels: {day: string, weights: string, curve: string}, colours: {ink: string, line: string, curve: string}}} drawing
+ * @param {{days: number[], grams: number[], fit: ((day: number) => number)|null, until: number, labels: {day: string, weights: string, curve: string}, colours: {ink: string, line: string, curve: string}}} drawing
  * @returns {uPlot}
  */
 export function drawCurve(place, {days, grams, fit, until, labels, colours}) {
@@ -26,5 +26,5 @@ export function drawCurve(place, {days, grams, fit, until, labels, colours}) {
       {label: labels.curve, stroke: colours.curve, width: 2},
       {label: labels.weights, stroke: colours.ink, paths: () => null, points: {show: true, size: 8, fill: colours.ink}},
     ],
-  }, [all, all.map(fit), all.map(day => weights.get(day) ?? null)], place);
+  }, [all, all.map(fit ?? (() => null)), all.map(day => weights.get(day) ?? null)], place);
 }

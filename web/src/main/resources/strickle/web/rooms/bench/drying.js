@@ -19,6 +19,7 @@ import '../../parts/states.js';
 import '../../parts/table.js';
 
 const MINUTES_OF_DAY = 1440;
+const LEAST_WEIGHINGS = 5;
 
 async function fitOf(log) {
   try {
@@ -83,6 +84,11 @@ class BenchDrying extends LitElement {
     }
   }
 
+  // The service is not asked about what can tell nothing yet.
+  #isTooShort(log) {
+    return (log?.weighings ?? []).length < LEAST_WEIGHINGS;
+  }
+
   get #one() {
     return this.logs?.find(({id}) => id === this.log);
   }
@@ -91,7 +97,7 @@ class BenchDrying extends LitElement {
     const isLast = this.#asks();
     this.fit = null;
     this.refusal = null;
-    const {fit = null, refusal = null} = this.#one ? await fitOf(this.log) : {};
+    const {fit = null, refusal = null} = this.#isTooShort(this.#one) ? {} : await fitOf(this.log);
     if (isLast()) {
       [this.fit, this.refusal] = [fit, refusal];
     }
@@ -142,6 +148,9 @@ class BenchDrying extends LitElement {
   }
 
   #sentence(log) {
+    if (this.#isTooShort(log)) {
+      return html`<s-say>${say('bench.tooShort', {count: LEAST_WEIGHINGS - (log.weighings ?? []).length})}</s-say>`;
+    }
     if (this.refusal) {
       const fault = this.refusal.faults?.[0];
       return html`<s-say>${fault ? say('bench.cannotTell', fault) : this.refusal.message}</s-say>`;
@@ -201,25 +210,36 @@ class BenchDrying extends LitElement {
 
   updated() {
     const log = this.#one;
-    if (this.fit !== this.#drawn) {
-      this.#drawn = this.fit;
+    const drawn = this.fit ?? (this.#isTooShort(log) || this.refusal ? log : null);
+    if (drawn !== this.#drawn) {
+      this.#drawn = drawn;
       this.#chart?.destroy();
-      this.#chart = log && this.fit ? this.#draw(log) : null;
+      this.#chart = drawn && log?.weighings?.length > 0 ? this.#draw(log) : null;
     }
   }
 
-  // m(t) = final + water now · e^(−rate · (t − last day)), the model of the service.
+  // What was weighed shows in any case: it is by the points that a wrong weight is found.
   #draw(log) {
-    const {ratePerDay, finalGrams, waterNowGrams, limitDays} = this.fit.drying;
     const days = log.weighings.map(({at}) => minutesBetween(log.weighings[0].at, at) / MINUTES_OF_DAY);
     const style = getComputedStyle(this);
     const colour = name => style.getPropertyValue(name).trim();
     return drawCurve(this.renderRoot.querySelector('.chart'), {
-      days, grams: log.weighings.map(({grams}) => grams), until: Math.max(days.at(-1), limitDays.likely) * 1.1,
-      fit: day => finalGrams.likely + waterNowGrams.likely * Math.exp(-ratePerDay.likely * (day - this.fit.days)),
+      days, grams: log.weighings.map(({grams}) => grams), ...this.#curve(days.at(-1)),
       labels: {day: say('bench.days'), weights: say('bench.weight'), curve: say('bench.curve')},
       colours: {ink: colour('--slate'), line: colour('--line'), curve: colour('--terracotta')},
     });
+  }
+
+  // m(t) = final + water now · e^(−rate · (t − last day)), the model of the service.
+  #curve(last) {
+    if (!this.fit) {
+      return {until: Math.max(last, 1) * 1.1, fit: null};
+    }
+    const {ratePerDay, finalGrams, waterNowGrams, limitDays} = this.fit.drying;
+    return {
+      until: Math.max(last, limitDays.likely) * 1.1,
+      fit: day => finalGrams.likely + waterNowGrams.likely * Math.exp(-ratePerDay.likely * (day - this.fit.days)),
+    };
   }
 }
 

@@ -95,11 +95,17 @@ class Prices extends Room {
 
   #overview() {
     const rows = this.#rows();
-    return html`<div class="overview">${this.#sentence(rows)}${this.#asked()}
+    return html`<div class="overview">${this.#sentence(rows)}${this.#unpaid()}${this.#asked()}
       <s-table label=${say('rooms.prices')} .rows=${rows} .columns=${this.#columns()} sort=${address.state.sort ?? ''}
         .styleRow=${row => (row.price !== null && row.profit < 0 ? 'late' : '')}
         @sort=${event => address.setState({sort: event.detail})}></s-table></div>
       ${this.#paper(rows)}`;
+  }
+
+  // A new studio's wage is nothing until somebody says it, and then no price holds any of the work.
+  #unpaid() {
+    return studio.book.studio.wagePerHour > 0 ? '' : html`<s-say kind="care">${say('prices.unpaid')}
+      <a slot="out" href="/settings">${say('prices.toWage')}</a></s-say>`;
   }
 
   #rows() {

@@ -5,8 +5,11 @@ import {question} from '../../app/service.js';
 import {say, nameOf} from '../../app/words.js';
 import {showAmount, showMass, showWeighed} from '../../app/units.js';
 import {showPercent} from '../../app/numbers.js';
+import {cleaned} from './fields.js';
 
-/** What the saved mix weighs out for one casting of a mould that uses it: grams, density, pigment. */
+const WAIT = 350;
+
+/** What the mix that is being typed weighs out for one casting of a mould that uses it: grams, density, pigment. */
 class Mixing extends LitElement {
 
   static properties = {mix: {attribute: false}, answer: {state: true}};
@@ -14,10 +17,16 @@ class Mixing extends LitElement {
   static styles = [sheet, css`table { margin-block: var(--s2); }`];
 
   #asked = '';
+  #timer = 0;
 
   constructor() {
     super();
     this.answer = null;
+  }
+
+  disconnectedCallback() {
+    clearTimeout(this.#timer);
+    super.disconnectedCallback();
   }
 
   get #mould() {
@@ -25,20 +34,26 @@ class Mixing extends LitElement {
     return studio.find('moulds', piece?.mould) ?? studio.book.moulds[0];
   }
 
+  // As it is typed, saved or not; one that has no name yet is asked about all the same.
   willUpdate() {
-    const asked = JSON.stringify([studio.find('mixes', this.mix.id), this.#mould?.id]);
-    if (asked !== this.#asked && studio.find('mixes', this.mix.id) && this.#mould) {
+    const recipe = {...cleaned(this.mix), id: this.mix.id || 'new', name: this.mix.name || 'new'};
+    const asked = JSON.stringify({recipe, fillings: [{mould: this.#mould?.id, castings: 1}]});
+    if (asked !== this.#asked && this.#mould) {
+      const wait = this.#asked ? WAIT : 0;
       this.#asked = asked;
-      this.#read();
+      clearTimeout(this.#timer);
+      this.#timer = setTimeout(() => this.#read(asked), wait);
     }
   }
 
-  async #read() {
+  async #read(asked) {
+    let answer = null;
     try {
-      this.answer = await question('/api/batch', {mix: this.mix.id, fillings: [{mould: this.#mould.id, castings: 1}]});
+      answer = await question('/api/batch', JSON.parse(asked));
     } catch {
-      this.answer = null;
+      // not yet a whole mix: its form says what is missing
     }
+    this.answer = asked === this.#asked ? answer : this.answer;
   }
 
   render() {

@@ -5,6 +5,7 @@ import {studio} from '../../app/studio.js';
 import {say} from '../../app/words.js';
 import {showVolume} from '../../app/units.js';
 import {SOLIDS, newSolid, profile} from './solids.js';
+import {keepMesh, meshOf} from './kept-mesh.js';
 import './mesh-view.js';
 import '../../parts/field.js';
 
@@ -52,8 +53,11 @@ class ShelfVolume extends LitElement {
   }
 
   get #file() {
-    const {mesh} = this.mould ?? {};
-    return typeof mesh === 'string' ? mesh : mesh?.file;
+    return meshOf(this.mould);
+  }
+
+  get #meshUnit() {
+    return this.mould?.mesh?.unit ?? 'mm';
   }
 
   get #shape() {
@@ -71,14 +75,26 @@ class ShelfVolume extends LitElement {
     if (this.#way === 'mesh' && file && file !== this.#shown) {
       this.#show(file);
     }
-    if (this.#way === 'shape' && this.#shape.length > 0) {
-      const asked = JSON.stringify(this.#shape);
-      if (asked !== this.#asked) {
-        this.#asked = asked;
-        clearTimeout(this.#timer);
+    const wanted = this.#wanted;
+    const asked = JSON.stringify(wanted);
+    if (asked !== this.#asked) {
+      this.#asked = asked;
+      clearTimeout(this.#timer);
+      if (wanted) {
         this.#timer = setTimeout(() => this.#measure(asked), WAIT);
+      } else {
+        [this.told, this.refusal] = [null, ''];
       }
     }
+  }
+
+  // What is to be measured, once all of it is there; a volume that is said outright needs no measuring.
+  get #wanted() {
+    if (this.#way === 'mesh' && this.#file) {
+      return {mesh: this.#file, meshUnit: this.#meshUnit};
+    }
+    const isWhole = this.#shape.length > 0 && this.#shape.every(solid => Object.values(solid).every(value => value !== null));
+    return this.#way === 'shape' && isWhole ? {shape: this.#shape} : null;
   }
 
   // The file that is kept; one just dropped is there already.
@@ -94,13 +110,14 @@ class ShelfVolume extends LitElement {
 
   async #measure(asked) {
     try {
-      const told = await question('/api/volume', {shape: JSON.parse(asked)});
+      const told = await question('/api/volume', JSON.parse(asked));
       if (asked === this.#asked) {
         [this.told, this.refusal] = [told, ''];
       }
     } catch (refused) {
-      this.told = null;
-      this.refusal = refused.faults?.[0] ? say('parts.found', refused.faults[0]) : refused.message;
+      if (asked === this.#asked) {
+        [this.told, this.refusal] = [null, why(refused)];
+      }
     }
   }
 
@@ -149,18 +166,18 @@ class ShelfVolume extends LitElement {
   }
 
   #mesh() {
-    const {mesh} = this.mould ?? {};
     const file = this.#file;
     return html`<div class="drop ${this.over ? 'over' : ''}" @dragover=${event => { event.preventDefault(); this.over = true; }} @dragleave=${() => (this.over = false)} @drop=${this.#dropped}>
         <p>${file ? say('shelf.meshIs', {file}) : say('shelf.meshNone')}</p><p>${this.told ? say('shelf.holds', {volume: showVolume(this.told.volumeMl)}) : ''}</p>
         <s-mesh-view .stl=${this.stl} name=${file ?? ''}></s-mesh-view>
         <button type="button" @click=${() => this.renderRoot.querySelector('input').click()}>${say('shelf.chooseMesh')}</button>
         <input hidden type="file" accept=".stl,model/stl" aria-label=${say('shelf.chooseMesh')} @change=${event => this.#take(event.target.files[0])}></div>
-      <s-field needed short label=${say('shelf.meshUnit')} .value=${mesh?.unit ?? 'mm'} .options=${['mm', 'inch'].map(value => ({value, label: say(`shelf.c.${value}`)}))} @value=${event => this.#unit(file, event.detail)}></s-field>`;
+      <s-field needed short label=${say('shelf.meshUnit')} .value=${this.#meshUnit} .options=${['mm', 'inch'].map(value => ({value, label: say(`shelf.c.${value}`)}))} @value=${event => this.#unit(file, event.detail)}></s-field>`;
   }
 
   #unit(file, unit) {
     if (file) {
+      this.told = null;
       this.#tell('mesh', {file, unit});
     }
   }
@@ -176,30 +193,22 @@ class ShelfVolume extends LitElement {
     if (!file) {
       return;
     }
-    const unit = this.mould?.mesh?.unit ?? 'mm';
-    const name = file.name.replace(/[^\w.-]+/g, '-');
+    const unit = this.#meshUnit;
     const bytes = await file.arrayBuffer();
     try {
-      this.told = (await ask('POST', `/api/volume/mesh?unit=${unit}`, {body: bytes, type: 'model/stl'})).body;
-      await keep(name, bytes);
-      this.refusal = '';
+      const {body: told} = await ask('POST', `/api/volume/mesh?unit=${unit}`, {body: bytes, type: 'model/stl'});
+      const name = await keepMesh(file.name.replace(/[^\w.-]+/g, '-'), bytes);
+      [this.told, this.refusal] = [told, ''];
       [this.stl, this.#shown] = [bytes, name];
       this.#tell('mesh', {file: name, unit});
       await studio.refresh();
     } catch (refused) {
-      this.told = null;
-      this.refusal = refused.faults?.[0] ? say('parts.found', refused.faults[0]) : refused.message;
+      this.refusal = say('shelf.meshRefused', {file: file.name, why: why(refused)});
     }
   }
 }
 
-// One of the same name gives way, if it has not changed meanwhile.
-async function keep(name, bytes) {
-  const path = `/api/meshes/${encodeURIComponent(name)}`;
-  const {items} = (await ask('GET', '/api/meshes')).body;
-  const tag = items.some(({file}) => file === name) ? (await ask('GET', path, {as: 'blob'})).tag : undefined;
-  await ask('PUT', path, {body: bytes, type: 'model/stl', tag});
-}
+const why = refused => (refused.faults?.[0] ? say('parts.found', refused.faults[0]) : refused.message);
 
 function outline([bottom, top, height, bend], scale) {
   const [b, t, h] = [bottom * scale, top * scale, height * scale];

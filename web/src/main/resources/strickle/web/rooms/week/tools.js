@@ -25,7 +25,7 @@ export class WeekTools extends LitElement {
     input { width: 11rem; }
     .find { display: flex; align-items: center; gap: var(--s2); margin-inline-start: auto; }
     .find small { min-width: 6.5rem; }
-    @media (max-width: 40rem) { .find { margin-inline-start: 0; flex: 1 1 100%; } input { flex: 1; width: auto; } button, select, input { min-height: var(--touch); } .board-only { display: none; } }
+    @media (max-width: 40rem) { .find { margin-inline-start: 0; flex: 1 1 100%; min-width: 0; } input { flex: 1; width: auto; min-width: 0; } button, select, input { min-height: var(--touch); } .board-only { display: none; } }
     @media print { :host { display: none; } }
   `];
 

@@ -102,6 +102,8 @@ class WhatIfRoom extends Room {
       tell(say('what-if.made', {change: words}), true);
     } catch (refused) {
       this.trouble = refused;
+      await this.updateComplete;
+      this.renderRoot.querySelector('s-trouble').scrollIntoView({block: 'center'}); // it stands above a long list
     } finally {
       this.busy = false;
     }
