@@ -88,8 +88,9 @@ final class StudioHouse implements AutoCloseable {
         """
         {"id": "%s", "kind": "order", "due": "2027-04-05T17:00",
          "lines": [{"piece": "%s", "quantity": 1}]}
-        """;
-    HttpResponse<String> made = send("POST", "/api/orders", order.formatted(id, piece), JSON);
+        """
+            .formatted(id, piece);
+    HttpResponse<String> made = send("POST", "/api/orders", order, JSON);
     if (made.statusCode() != 201) {
       throw new IllegalStateException("the order is not taken: " + made.body());
     }
