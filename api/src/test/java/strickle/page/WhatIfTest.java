@@ -62,9 +62,10 @@ class WhatIfTest {
               + " \"from\": \"2027-03-01T08:00\"}",
           "Content-Type",
           "application/json");
-      screen.open("/what-if?form=drum-a");
-      screen.button("Make it so: one more large drum").waitFor();
-      screen.button(Pattern.compile("^Make it so")).last().tap();
+      screen.open("/what-if");
+      Locator make = screen.button(Pattern.compile("^Make it so")).last();
+      make.waitFor(new Locator.WaitForOptions().setTimeout(60_000));
+      make.tap();
       assertThat(screen.page().locator("s-trouble")).isInViewport();
       screen.forgetTroubles(); // the browser notes the refusal too
     }
