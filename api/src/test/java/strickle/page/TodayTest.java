@@ -68,6 +68,26 @@ class TodayTest {
   }
 
   @Test
+  void whatIsBegunAndDoneWhileTheServiceIsAwayIsNotedOnce() {
+    try (Screen screen = Screen.of(house, Look.WIDE)) {
+      screen.open("/today");
+      screen.page().context().setOffline(true);
+      screen.button("Begin now").first().click();
+      assertThat(screen.text("1 change not sent yet")).isVisible();
+      screen.button("Done, at other times…").first().click();
+      screen.field("Begun").fill("2027-03-01T09:00");
+      screen.field("Ended").fill("2027-03-01T10:10");
+      screen.button("Note it").click();
+      assertThat(screen.text("2 changes not sent yet")).isVisible();
+      screen.page().context().setOffline(false);
+      assertThat(screen.text("All is saved")).isVisible();
+      assertEquals(1, house.count("/api/progress"));
+      assertTrue(house.get("/api/progress").contains("2027-03-01T10:10"));
+      screen.forgetTroubles(); // a browser notes every request that could not be made
+    }
+  }
+
+  @Test
   void whatCameUpAndWasNotedByMistakeIsTakenOut() {
     try (Screen screen = Screen.of(house, Look.NARROW)) {
       screen.open("/today");

@@ -3,6 +3,8 @@
  * that a dropped connection, a reload or a closed window loses nothing.
  */
 
+import {same} from './same.js';
+
 const KEY = 'strickle.unsent';
 
 /**
@@ -61,20 +63,21 @@ export const outbox = {
  * @param {Waiting[]} waiting
  */
 export function withWaiting({book, progress}, waiting) {
-  for (const {collection, id, mine} of waiting) {
+  for (const {collection, id, base, mine} of waiting) {
     if (collection === 'studio') {
       book = {...book, studio: mine};
     } else if (book?.[collection]) {
       book = {...book, [collection]: replaced(book[collection], id, mine)};
     } else if (collection === 'progress') {
-      progress = replaced(progress, id, mine);
+      progress = replaced(progress, id, mine, base);
     }
   }
   return {book, progress};
 }
 
-function replaced(list, id, mine) {
-  const at = list.findIndex(item => item.id === id && id !== '');
+// What has happened has no id until it has arrived: then it is known by what it says.
+function replaced(list, id, mine, base = null) {
+  const at = list.findIndex(item => (id !== '' ? item.id === id : base !== null && same(item, base)));
   if (mine === null) {
     return list.filter((item, place) => place !== at);
   }

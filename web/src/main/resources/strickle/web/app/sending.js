@@ -59,12 +59,13 @@ export function sendAll(studio) {
 }
 
 async function deliver(waiting) {
-  const {collection, id, key} = waiting;
+  const {collection, key} = waiting;
   const [base, mine] = [waiting.base, waiting.mine].map(thing => asKept(collection, thing));
   if (base === null) {
     await ask('POST', `/api/${collection}`, {body: mine, key});
     return;
   }
+  const id = waiting.id || (collection === 'progress' ? await idOfNote(base) : '');
   const path = collection === 'studio' ? '/api/studio' : `/api/${collection}/${encodeURIComponent(id)}`;
   const {theirs, tag} = await present(path);
   if (same(theirs, mine)) {
@@ -78,6 +79,13 @@ async function deliver(waiting) {
   } catch (failed) {
     await settle(failed, {base, mine, path});
   }
+}
+
+// A note that was changed while it still waited itself: by now it has arrived, and has an id. Where it has
+// not, no id is its own.
+async function idOfNote(base) {
+  const {body} = await ask('GET', '/api/progress?limit=1000');
+  return withIds(body).find(note => same(asKept('progress', note), base))?.id ?? 'none';
 }
 
 /** What has happened, of a page of it: with the id of its address, since it has none of its own. */

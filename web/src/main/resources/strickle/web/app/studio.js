@@ -146,7 +146,7 @@ class Studio extends EventTarget {
 
   /** Takes a thing out of the book. */
   remove(collection, base) {
-    return this.#send({collection, id: base.id, base, mine: null});
+    return this.#send({collection, id: base.id ?? '', base, mine: null});
   }
 
   /**

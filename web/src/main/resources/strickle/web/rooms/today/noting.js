@@ -70,7 +70,7 @@ class Noting extends LitElement {
     const note = Object.fromEntries(Object.entries(asked).filter(([, value]) => value !== null));
     const before = studio.progress.find(entry => entry.kind === note.kind && entry.lot === note.lot
       && entry.run === note.run && entry.step === note.step && ['poured', 'demoulded', 'step', 'scrapped'].includes(note.kind));
-    return before?.id ? studio.put('progress', {...note, id: before.id}, before) : studio.put('progress', note);
+    return studio.put('progress', before?.id ? {...note, id: before.id} : note, before);
   }
 
   render() {
