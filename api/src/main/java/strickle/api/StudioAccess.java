@@ -39,11 +39,20 @@ final class StudioAccess implements Access {
     if (session.isPresent()) {
       return studios.withId(session.get().studio().id());
     }
-    Optional<StudioStore> only = onlyHere ? studios.onlyWithoutPassword() : Optional.empty();
-    if (only.isEmpty() && !(onlyHere && studios.all().isEmpty())) {
-      throw new Refusal(Problem.of(Status.NOT_KNOWN, "Not opened", OPEN_FIRST + shut()));
+    Optional<StudioStore> only = only();
+    if (only.isPresent() || (onlyHere && studios.all().isEmpty())) {
+      return only;
     }
-    return only;
+    // The first studio may have been made between the two questions: then it is found now.
+    return Optional.of(
+        only()
+            .orElseThrow(
+                () ->
+                    new Refusal(Problem.of(Status.NOT_KNOWN, "Not opened", OPEN_FIRST + shut()))));
+  }
+
+  private Optional<StudioStore> only() {
+    return onlyHere ? studios.onlyWithoutPassword() : Optional.empty();
   }
 
   @Override

@@ -3,6 +3,7 @@ import {sheet} from './sheet.js';
 import {drafts} from './drafts.js';
 import {say} from '../app/words.js';
 import {Conflict, Problem} from '../app/problem.js';
+import {faultInWords} from '../app/refused.js';
 import './conflict.js';
 
 /**
@@ -179,7 +180,7 @@ export class Form extends LitElement {
     const field = this.#inOrder()
       .filter(candidate => candidate.path && within(place, plain(candidate.path)))
       .sort((one, other) => other.path.length - one.path.length)[0];
-    const told = say('parts.found', {found: fault.found, right: fault.right});
+    const told = say('parts.found', faultInWords(fault));
     if (field) {
       field.fault = told;
     }

@@ -2,6 +2,7 @@ import {LitElement, css, html} from 'lit';
 import {sheet} from './sheet.js';
 import {say} from '../app/words.js';
 import {Problem} from '../app/problem.js';
+import {faultInWords, inWords} from '../app/refused.js';
 
 /** Something is on its way: says so only when it takes a while, in a space that is kept free. */
 export class Busy extends LitElement {
@@ -60,8 +61,8 @@ export class Trouble extends LitElement {
     return html`<div role="alert">
       <h2>${this.heading || (problem instanceof Problem && problem.title) || say('parts.failed')}</h2>
       ${faults.length > 1
-        ? html`<ul>${faults.map(fault => html`<li><code>${fault.path}</code> ${say('parts.found', fault)}</li>`)}</ul>`
-        : html`<p>${problem?.message}</p>`}
+        ? html`<ul>${faults.map(fault => html`<li><code>${fault.path}</code> ${say('parts.found', faultInWords(fault))}</li>`)}</ul>`
+        : html`<p>${inWords(problem?.message)}</p>`}
       <button @click=${() => this.dispatchEvent(new CustomEvent('again'))}>${say('parts.again')}</button>
     </div>`;
   }

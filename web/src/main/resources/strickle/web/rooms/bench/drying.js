@@ -5,6 +5,7 @@ import {Watching} from '../../app/watching.js';
 import {address, link} from '../../app/address.js';
 import {settings} from '../../app/settings.js';
 import {say} from '../../app/words.js';
+import {faultInWords} from '../../app/refused.js';
 import {showMass} from '../../app/units.js';
 import {showNumber} from '../../app/numbers.js';
 import {addDays, dayOf, minutesBetween, moment, showDay, showMoment, toLocal} from '../../app/times.js';
@@ -153,7 +154,7 @@ class BenchDrying extends LitElement {
     }
     if (this.refusal) {
       const fault = this.refusal.faults?.[0];
-      return html`<s-say>${fault ? say('bench.cannotTell', fault) : this.refusal.message}</s-say>`;
+      return html`<s-say>${fault ? say('bench.cannotTell', faultInWords(fault)) : this.refusal.message}</s-say>`;
     }
     if (!this.fit) {
       return html`<s-busy></s-busy>`;

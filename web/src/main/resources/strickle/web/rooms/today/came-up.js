@@ -2,6 +2,7 @@ import {LitElement, css, html} from 'lit';
 import {sheet} from '../../parts/sheet.js';
 import {studio} from '../../app/studio.js';
 import {say, nameOf} from '../../app/words.js';
+import {faultInWords} from '../../app/refused.js';
 import {dayOf, moment, showMoment} from '../../app/times.js';
 import {tell} from '../../parts/undo.js';
 import {personName, runName} from './naming.js';
@@ -69,7 +70,7 @@ class CameUp extends LitElement {
       await studio.remove('progress', one);
       tell(say('today.takenOut'), true);
     } catch (refused) {
-      tell(refused.faults?.length ? say('today.refused', refused.faults[0]) : refused.message);
+      tell(refused.faults?.length ? say('today.refused', faultInWords(refused.faults[0])) : refused.message);
     }
   }
 }

@@ -2,6 +2,7 @@ import {LitElement, css, html} from 'lit';
 import {sheet} from '../../parts/sheet.js';
 import {studio} from '../../app/studio.js';
 import {say} from '../../app/words.js';
+import {faultInWords} from '../../app/refused.js';
 import {toLocal} from '../../app/times.js';
 import {tell} from '../../parts/undo.js';
 import {noteOf} from './day.js';
@@ -61,7 +62,7 @@ class Noting extends LitElement {
       await this.#keep(note);
       tell(say(how === 'done' ? 'today.noted' : 'today.notedBegun', {task: taskName(doing)}), true);
     } catch (refused) {
-      tell(refused.faults?.length ? say('today.refused', refused.faults[0]) : refused.message);
+      tell(refused.faults?.length ? say('today.refused', faultInWords(refused.faults[0])) : refused.message);
     }
   }
 

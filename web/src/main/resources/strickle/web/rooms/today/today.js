@@ -6,6 +6,7 @@ import {laying} from '../../app/laying.js';
 import {get, saveAs} from '../../app/service.js';
 import {settings} from '../../app/settings.js';
 import {say, sayList} from '../../app/words.js';
+import {faultInWords} from '../../app/refused.js';
 import {addDays, dayOf, moment, showDay, showLongDay, showMoment, showTime, showWork, toLocal} from '../../app/times.js';
 import {Piecewise} from '../../parts/piecewise.js';
 import {tell} from '../../parts/undo.js';
@@ -151,7 +152,7 @@ class Today extends Room {
       await laying.replan({now: toLocal(this.#now)});
       address.go('/week');
     } catch (refused) {
-      tell(refused.faults?.length ? say('today.refused', refused.faults[0]) : refused.message);
+      tell(refused.faults?.length ? say('today.refused', faultInWords(refused.faults[0])) : refused.message);
     }
   }
 
