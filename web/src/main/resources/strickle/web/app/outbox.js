@@ -63,6 +63,8 @@ export const outbox = {
  * @param {Waiting[]} waiting
  */
 export function withWaiting({book, progress}, waiting) {
+  // What has happened and has no id waits itself, and is put in anew.
+  progress = progress.filter(({id}) => id);
   for (const {collection, id, base, mine} of waiting) {
     if (collection === 'studio') {
       book = {...book, studio: mine};
